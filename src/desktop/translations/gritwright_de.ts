@@ -152,14 +152,6 @@
         <translation>Wasser</translation>
     </message>
     <message>
-        <source>for plants</source>
-        <translation>für Pflanzen</translation>
-    </message>
-    <message>
-        <source>in band</source>
-        <translation>im Zielbereich</translation>
-    </message>
-    <message>
         <source>finer</source>
         <translation>feiner</translation>
     </message>
@@ -180,8 +172,24 @@
         <translation>%1 (nach Schalentest %2)</translation>
     </message>
     <message>
-        <source>by pot test</source>
-        <translation>nach Schalentest</translation>
+        <source>%1 (leaning on pot test %2)</source>
+        <translation>%1 (gestützt auf Schalentest %2)</translation>
+    </message>
+    <message>
+        <source>plants can take</source>
+        <translation>für Pflanzen</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>pot tests</source>
+        <translation>Schalentests</translation>
+    </message>
+    <message>
+        <source>leaning on %1</source>
+        <translation>gestützt auf %1</translation>
     </message>
 </context>
 <context>
@@ -323,10 +331,6 @@
         <translation>Körnung der Mischung</translation>
     </message>
     <message>
-        <source>outside the sieves used; nothing is extrapolated</source>
-        <translation>außerhalb der benutzten Siebe; nichts wird extrapoliert</translation>
-    </message>
-    <message>
         <source>D50, half is finer</source>
         <translation>D50, die Hälfte ist feiner</translation>
     </message>
@@ -341,10 +345,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>In the wanted band</source>
-        <translation>Im Zielbereich</translation>
     </message>
     <message>
         <source>Finer than it</source>
@@ -486,6 +486,14 @@
         <source>type the wanted grain</source>
         <translation>die gewünschte Körnung eintragen</translation>
     </message>
+    <message>
+        <source>outside the sieves used; a wider set would tell</source>
+        <translation>außerhalb der benutzten Siebe; ein weiterer Satz würde es zeigen</translation>
+    </message>
+    <message>
+        <source>Wanted grain, by mass</source>
+        <translation>Gewünschtes Korn, nach Masse</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -554,10 +562,6 @@
     <message>
         <source>water</source>
         <translation>Wasser</translation>
-    </message>
-    <message>
-        <source>water for plants</source>
-        <translation>Wasser für Pflanzen</translation>
     </message>
     <message>
         <source>wet litre weight</source>
@@ -803,6 +807,18 @@
         <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
         <translation>Diese Suche hat keine Abwägung zu zeigen: eine Schale wählen oder Preise eintragen, dann noch einmal suchen.</translation>
     </message>
+    <message>
+        <source>less than %1 points</source>
+        <translation>weniger als %1 Punkte</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Punkte</translation>
+    </message>
+    <message>
+        <source>water plants can take</source>
+        <translation>für Pflanzen verfügbares Wasser</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -937,10 +953,6 @@
         <translation>Plan</translation>
     </message>
     <message>
-        <source>removed share</source>
-        <translation>entfernter Anteil</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -1057,10 +1069,6 @@
         <translation>%1 in %2</translation>
     </message>
     <message>
-        <source>what they share</source>
-        <translation>gemeinsam</translation>
-    </message>
-    <message>
         <source>which</source>
         <translation>welche</translation>
     </message>
@@ -1112,12 +1120,20 @@
         <source>%1 (removed)</source>
         <translation>%1 (entfernt)</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>abgenommen</translation>
+    </message>
+    <message>
+        <source>shared</source>
+        <translation>gemeinsam</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
     <message>
-        <source>sheet %1</source>
-        <translation>Blatt %1</translation>
+        <source>component %1</source>
+        <translation>Bestandteil %1</translation>
     </message>
 </context>
 <context>
@@ -1368,10 +1384,6 @@
     <message>
         <source>Pot test by balance</source>
         <translation>Schalentest mit der Waage</translation>
-    </message>
-    <message>
-        <source>Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
-        <translation>Sättigen und abtropfen: Luft und Wasser dieser Mischung in einer echten Schale. Er berichtigt die Schätzungen der Mischung und zeigt, wie weit sie danebenlagen.</translation>
     </message>
     <message>
         <source>Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes.</source>
@@ -1737,6 +1749,10 @@
         <source>More fell through than was weighed: weigh both again.</source>
         <translation>Es fiel mehr durch, als gewogen wurde: beides noch einmal wiegen.</translation>
     </message>
+    <message>
+        <source>The air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
+        <translation>Luft und Wasser dieser Mischung in einem wirklichen Topf. Das berichtigt die Schätzungen der Mischung und zeigt, wie weit sie danebenlagen.</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1759,6 +1775,10 @@
     <message>
         <source>in %1 of 100 cases</source>
         <translation>in %1 von 100 Fällen</translation>
+    </message>
+    <message>
+        <source>, leaning on pot test %1</source>
+        <translation>, gestützt auf Schalentest %1</translation>
     </message>
 </context>
 <context>
@@ -1981,12 +2001,16 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used soil of %1</source>
-        <translation>gebrauchtes Substrat von %1</translation>
-    </message>
-    <message>
         <source>mix %1</source>
         <translation>Mischung %1</translation>
+    </message>
+    <message>
+        <source>tub %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>used ground of %1</source>
+        <translation>gebrauchtes Substrat von %1</translation>
     </message>
 </context>
 <context>
@@ -2165,20 +2189,8 @@
         <translation>Preis eines nutzbaren Liters</translation>
     </message>
     <message>
-        <source>%1 in the wanted band</source>
-        <translation>%1 im Zielbereich</translation>
-    </message>
-    <message>
-        <source>the sieves do not reach the ends of the band</source>
-        <translation>die Siebe reichen nicht bis zu den Enden des Bereichs</translation>
-    </message>
-    <message>
         <source>No verdict: %1</source>
         <translation>Kein Urteil: %1</translation>
-    </message>
-    <message>
-        <source>In the band, by mass</source>
-        <translation>Im Bereich, nach Masse</translation>
     </message>
     <message>
         <source>Finer</source>
@@ -2227,6 +2239,18 @@
     <message>
         <source>finer in it</source>
         <translation>feiner darin</translation>
+    </message>
+    <message>
+        <source>Wanted grain in %1</source>
+        <translation>Gewünschtes Korn in %1</translation>
+    </message>
+    <message>
+        <source>the sieves do not reach the ends of the wanted grain</source>
+        <translation>die Siebe reichen nicht bis an die Enden des gewünschten Korns</translation>
+    </message>
+    <message>
+        <source>Wanted, by mass</source>
+        <translation>Gewünscht, nach Masse</translation>
     </message>
 </context>
 <context>
@@ -2364,10 +2388,6 @@
     <message>
         <source>Bags</source>
         <translation>Säcke</translation>
-    </message>
-    <message>
-        <source>Fractions in stock</source>
-        <translation>Fraktionen im Vorrat</translation>
     </message>
     <message>
         <source>Enter puts the fraction into the mix.</source>
@@ -2590,10 +2610,6 @@
         <translation>Zurückgenommen von</translation>
     </message>
     <message>
-        <source>a tree, like TR-06; empty for grain that was bought</source>
-        <translation>wie TR-06; leer: gekauft</translation>
-    </message>
-    <message>
         <source>It stood in</source>
         <translation>Es stand in</translation>
     </message>
@@ -2653,13 +2669,17 @@
         <source>%1, and what came into stock with it</source>
         <translation>%1, und was damit in den Vorrat kam</translation>
     </message>
+    <message>
+        <source>Fractions on the shelf</source>
+        <translation>Fraktionen im Vorrat</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty if bought</source>
+        <translation>ein Baum, wie TR-06; leer, wenn gekauft</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
-    <message>
-        <source>wanted band</source>
-        <translation>Zielbereich</translation>
-    </message>
     <message>
         <source>Wanted grain, from</source>
         <translation>Gewünschte Körnung, von</translation>
@@ -2675,6 +2695,10 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>gröbste gewünschte Größe</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>gewünschte Körnung</translation>
     </message>
 </context>
 <context>
@@ -2792,10 +2816,6 @@
         <translation>Wie viel</translation>
     </message>
     <message>
-        <source>900 g or 2 L, dry</source>
-        <translation>900 g oder 2 L, trocken</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>Am</translation>
     </message>
@@ -2884,10 +2904,6 @@
         <translation>Eine Kiste kann nicht in sich selbst gefüllt werden: eine andere nennen.</translation>
     </message>
     <message>
-        <source>Mix left over in stock</source>
-        <translation>Übrige Mischung im Vorrat</translation>
-    </message>
-    <message>
         <source>no.</source>
         <translation>Nr.</translation>
     </message>
@@ -2898,6 +2914,14 @@
     <message>
         <source>since</source>
         <translation>seit</translation>
+    </message>
+    <message>
+        <source>Mix left over on the shelf</source>
+        <translation>Übrige Mischung im Vorrat</translation>
+    </message>
+    <message>
+        <source>Put this tub into the mix</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2944,6 +2968,10 @@
     <message>
         <source>%1; by pot test %2</source>
         <translation>%1; nach Schalentest %2</translation>
+    </message>
+    <message>
+        <source>%1; leaning on pot test %2</source>
+        <translation>%1; gestützt auf Schalentest %2</translation>
     </message>
 </context>
 <context>
@@ -3091,10 +3119,6 @@
     <message>
         <source>Pot labels...</source>
         <translation>Schalenetiketten...</translation>
-    </message>
-    <message>
-        <source>Root plans...</source>
-        <translation>Ballenpläne...</translation>
     </message>
     <message>
         <source>Write as PDF: %1</source>
@@ -3247,10 +3271,6 @@
     <message>
         <source>kept root mass</source>
         <translation>bleibender Ballen</translation>
-    </message>
-    <message>
-        <source>Find parts from stock</source>
-        <translation>Teile aus dem Vorrat suchen</translation>
     </message>
     <message>
         <source>Find a recipe from what is on the shelf</source>
@@ -3465,10 +3485,6 @@
         <translation>Schalenetiketten</translation>
     </message>
     <message>
-        <source>root plans</source>
-        <translation>Ballenpläne</translation>
-    </message>
-    <message>
         <source>season</source>
         <translation>Saison</translation>
     </message>
@@ -3572,6 +3588,18 @@
         <source>likely: %1, Enter takes it</source>
         <translation>wohl: %1, die Eingabetaste übernimmt es</translation>
     </message>
+    <message>
+        <source>Root-mass plans...</source>
+        <translation>Ballenpläne...</translation>
+    </message>
+    <message>
+        <source>Find parts from the shelf</source>
+        <translation>Teile aus dem Vorrat suchen</translation>
+    </message>
+    <message>
+        <source>root-mass plans</source>
+        <translation>Ballenpläne</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3672,7 +3700,7 @@
         <translation>Seinen &amp;Plan aus der Aufzeichnung holen</translation>
     </message>
     <message>
-        <source>R&amp;oot plans as PDF...</source>
+        <source>R&amp;oot-mass plans as PDF...</source>
         <translation>&amp;Ballenpläne als PDF...</translation>
     </message>
 </context>
@@ -4108,10 +4136,6 @@
         <translation>Litergewicht</translation>
     </message>
     <message>
-        <source>grams of one loosely poured litre</source>
-        <translation>Gramm eines lose geschütteten Liters</translation>
-    </message>
-    <message>
         <source>weigh a litre</source>
         <translation>einen Liter wiegen</translation>
     </message>
@@ -4159,16 +4183,16 @@
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>Ohne Material muss das Litergewicht gewogen sein, bevor der Bestandteil in die Mischung kann.</translation>
     </message>
+    <message>
+        <source>of one litre, loosely poured</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GroupsPage</name>
     <message>
         <source>Groups of trees</source>
         <translation>Baumgruppen</translation>
-    </message>
-    <message>
-        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation>Womit eine Suche nach Teilen beginnt. Das ist übliche Praxis, nie der einzige Weg: Klima, Wasser und die eigenen Hände wissen es besser.</translation>
     </message>
     <message>
         <source>group</source>
@@ -4339,6 +4363,10 @@
         <source>Remo&amp;ve</source>
         <translation>Ent&amp;fernen</translation>
     </message>
+    <message>
+        <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ImportPage</name>
@@ -4395,10 +4423,6 @@
         <translation>Einträge der Datei und was aus ihnen wird</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Verlassen</translation>
-    </message>
-    <message>
         <source>One moment...</source>
         <translation>Einen Augenblick...</translation>
     </message>
@@ -4409,10 +4433,6 @@
     <message>
         <source>No file is chosen yet.</source>
         <translation>Noch keine Datei gewählt.</translation>
-    </message>
-    <message>
-        <source>%1 %2 (taken in all the same)</source>
-        <translation>%1 %2 (trotzdem übernommen)</translation>
     </message>
     <message numerus="yes">
         <source>%n record(s) to take in</source>
@@ -4449,6 +4469,14 @@
     <message>
         <source>pots</source>
         <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>%1 (taken in all the same)</source>
+        <translation>%1 (trotzdem übernommen)</translation>
     </message>
 </context>
 <context>
@@ -4710,10 +4738,6 @@
     <message>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
-    </message>
-    <message>
-        <source>&amp;New bench</source>
-        <translation>&amp;Neuer Arbeitstisch</translation>
     </message>
     <message>
         <source>bench cleared</source>
@@ -5329,6 +5353,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
         <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile: hier eine andere wählen.</translation>
     </message>
+    <message>
+        <source>Cl&amp;ear the bench</source>
+        <translation>Arbeitstisch &amp;leeren</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -5710,10 +5738,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Bestandteil %1</translation>
     </message>
     <message>
-        <source>Show the sheet of %1</source>
-        <translation>Das Blatt von %1 zeigen</translation>
-    </message>
-    <message>
         <source>Parts of %1, slider</source>
         <translation>Teile von %1, Schieber</translation>
     </message>
@@ -5736,6 +5760,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>A mix here has up to %1 components; remove one first.</source>
         <translation>Eine Mischung hat hier bis zu %1 Bestandteile; erst einen entfernen.</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>%1 zeigen</translation>
     </message>
 </context>
 <context>
@@ -5899,32 +5927,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>innen, auf halber Tiefe</translation>
     </message>
     <message>
-        <source>&amp;Base, length</source>
-        <translation>B&amp;oden, Länge</translation>
-    </message>
-    <message>
-        <source>base of the pot</source>
-        <translation>Boden der Schale</translation>
-    </message>
-    <message>
         <source>as the rim: straight walls</source>
         <translation>wie der Rand: gerade Wände</translation>
-    </message>
-    <message>
-        <source>&amp;Base, diameter</source>
-        <translation>B&amp;oden, Durchmesser</translation>
-    </message>
-    <message>
-        <source>&amp;Base, across flats</source>
-        <translation>B&amp;oden, Schlüsselweite</translation>
-    </message>
-    <message>
-        <source>Base, wi&amp;dth</source>
-        <translation>Boden, Breite</translation>
-    </message>
-    <message>
-        <source>base width of the pot</source>
-        <translation>Bodenbreite der Schale</translation>
     </message>
     <message>
         <source>Corner e&amp;xponent</source>
@@ -6007,20 +6011,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Länge unter dem Boden</translation>
     </message>
     <message>
-        <source>Ti&amp;lt, degrees</source>
-        <translation>&amp;Neigung, Grad</translation>
-    </message>
-    <message>
         <source>tilt of the pot</source>
         <translation>Neigung der Schale</translation>
     </message>
     <message>
         <source>about the length; level if empty</source>
         <translation>längs; waagerecht, wenn leer</translation>
-    </message>
-    <message>
-        <source>Wo&amp;rking in</source>
-        <translation>E&amp;inarbeiten</translation>
     </message>
     <message>
         <source>settling</source>
@@ -6073,6 +6069,38 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>as typed, or choose one</source>
         <translation>wie eingegeben, oder eine wählen</translation>
+    </message>
+    <message>
+        <source>Floor, length</source>
+        <translation>Boden, Länge</translation>
+    </message>
+    <message>
+        <source>floor of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor, diameter</source>
+        <translation>Boden, Durchmesser</translation>
+    </message>
+    <message>
+        <source>Floor, across flats</source>
+        <translation>Boden, Schlüsselweite</translation>
+    </message>
+    <message>
+        <source>Floor, width</source>
+        <translation>Boden, Breite</translation>
+    </message>
+    <message>
+        <source>floor width of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt, deg&amp;rees</source>
+        <translation>&amp;Neigung, Grad</translation>
+    </message>
+    <message>
+        <source>Sett&amp;ling</source>
+        <translation>Set&amp;zung</translation>
     </message>
 </context>
 <context>
@@ -6325,10 +6353,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>&amp;Wasserfüllung</translation>
     </message>
     <message>
-        <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>bis Füllhöhe; geht vor</translation>
-    </message>
-    <message>
         <source>water fill</source>
         <translation>Wasserfüllung</translation>
     </message>
@@ -6347,10 +6371,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Top dressing</source>
         <translation>Abdeckung</translation>
-    </message>
-    <message>
-        <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>0,3 bis 0,5; keine, wenn leer</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -6467,6 +6487,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>mound</source>
         <translation>Kuppe</translation>
+    </message>
+    <message>
+        <source>measured; overrides the lengths</source>
+        <translation>gemessen; geht vor</translation>
+    </message>
+    <message>
+        <source>usual 0.3 to 0.5; none if empty</source>
+        <translation>üblich 0.3 bis 0.5; leer heißt keine</translation>
     </message>
 </context>
 <context>
@@ -6590,6 +6618,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
         <translation>Inzwischen anderswo in „%1“ geändert, deshalb ist die Eingabe noch nicht gespeichert. Eingabe speichert sie, Esc nimmt das andere.</translation>
+    </message>
+    <message>
+        <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6856,10 +6888,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Kiste %1: %2</translation>
     </message>
     <message>
-        <source>used soil of %1: %2</source>
-        <translation>gebrauchtes Substrat von %1: %2</translation>
-    </message>
-    <message>
         <source>mix %1: %2</source>
         <translation>Mischung %1: %2</translation>
     </message>
@@ -6977,10 +7005,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>mix %1 opened</source>
         <translation>Mischung %1 geöffnet</translation>
-    </message>
-    <message>
-        <source>No bag stands behind %1: its sheet is empty.</source>
-        <translation>Hinter %1 steht kein Sack: Sein Blatt ist leer.</translation>
     </message>
     <message>
         <source>Save a copy of the record</source>
@@ -7114,6 +7138,22 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
         <translation>Die Siebanalyse von %1 ist nicht aufbewahrt und hat den Arbeitstisch verlassen: „Rückgängig“ holt sie zurück.</translation>
     </message>
+    <message>
+        <source>used ground of %1: %2</source>
+        <translation>gebrauchtes Substrat von %1: %2</translation>
+    </message>
+    <message>
+        <source>tub %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bag stands behind %1: type its sieve test.</source>
+        <translation>Hinter %1 steht kein Sack: die Siebanalyse eintippen.</translation>
+    </message>
+    <message>
+        <source>Written to %1, but not all of it. %2.</source>
+        <translation>Geschrieben nach %1, aber nicht alles. %2.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -7159,10 +7199,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
 </context>
 <context>
     <name>gritwright::desktop::RootPlanTab</name>
-    <message>
-        <source>&amp;Tree</source>
-        <translation>Ba&amp;um</translation>
-    </message>
     <message>
         <source>Tree to plan for</source>
         <translation>Baum, für den geplant wird</translation>
@@ -7218,10 +7254,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>group</source>
         <translation>Gruppe</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>Gru&amp;ppe</translation>
     </message>
     <message>
         <source>Pot it goes into</source>
@@ -7524,22 +7556,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Erledigt: diesen Plan in die Geschichte des Baums schreiben</translation>
     </message>
     <message>
-        <source>Print the root-plan sheet</source>
-        <translation>Das Ballenplanblatt drucken</translation>
-    </message>
-    <message>
-        <source>Save the root-plan sheet as PDF</source>
-        <translation>Das Ballenplanblatt als PDF speichern</translation>
-    </message>
-    <message>
-        <source>Root-plan sheet as PDF</source>
-        <translation>Ballenplanblatt als PDF</translation>
-    </message>
-    <message>
-        <source>root plan %1.pdf</source>
-        <translation>Ballenplan %1.pdf</translation>
-    </message>
-    <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
@@ -7826,6 +7842,38 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
         <translation>Plan %1 bleibt: Die Geschichte eines Baums oder ein Tag nennt ihn. Stattdessen einen neuen Plan beginnen.</translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>Arten&amp;gruppe</translation>
+    </message>
+    <message>
+        <source>New plan for &amp;tree</source>
+        <translation>Neuer Plan für Ba&amp;um</translation>
+    </message>
+    <message>
+        <source>Print the root-mass plan</source>
+        <translation>Den Ballenplan drucken</translation>
+    </message>
+    <message>
+        <source>Save the root-mass plan as PDF</source>
+        <translation>Den Ballenplan als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Root-mass plan as PDF</source>
+        <translation>Ballenplan als PDF</translation>
+    </message>
+    <message>
+        <source>root-mass plan %1.pdf</source>
+        <translation>Ballenplan %1.pdf</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 oder mehr</translation>
     </message>
 </context>
 <context>
@@ -8248,6 +8296,18 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Weigh every fraction first</source>
         <translation>Zuerst jede Fraktion wiegen</translation>
+    </message>
+    <message>
+        <source>Screened on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day of the screening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today; or a day like 2026-03-14</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8769,13 +8829,13 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>%1 Left out below the pan: %2</source>
         <translation>%1 Unter dem Boden weggelassen: %2</translation>
     </message>
+    <message>
+        <source>%1 They came from fine to coarse and were turned round.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
-    <message>
-        <source>Sheet</source>
-        <translation>Blatt</translation>
-    </message>
     <message>
         <source>Bag</source>
         <translation>Sack</translation>
@@ -8835,6 +8895,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>as typed</source>
         <translation>wie eingegeben</translation>
+    </message>
+    <message>
+        <source>Component</source>
+        <translation>Bestandteil</translation>
     </message>
 </context>
 <context>
@@ -8918,6 +8982,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1, at the typical litre weight of %2: measure its own.</source>
         <translation>%1, beim üblichen Litergewicht von %2: das eigene messen.</translation>
+    </message>
+    <message>
+        <source>32 oz or 2 qt, dry</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9119,10 +9187,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Noch keine Bäume. Den ersten hinzufügen: Art und Gruppe, dann, worin er zuletzt umgetopft wurde.</translation>
     </message>
     <message>
-        <source>how it is</source>
-        <translation>wie es ihm geht</translation>
-    </message>
-    <message>
         <source>Add a t&amp;ree</source>
         <translation>Baum hinzu&amp;fügen</translation>
     </message>
@@ -9167,20 +9231,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Artengruppe</translation>
     </message>
     <message>
-        <source>what the tree bears when it is repotted goes by its group</source>
-        <translation>was der Baum beim Umtopfen verträgt, geht nach seiner Gruppe</translation>
-    </message>
-    <message>
         <source>not chosen yet</source>
         <translation>noch nicht gewählt</translation>
     </message>
     <message>
         <source>group</source>
         <translation>Gruppe</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>Gru&amp;ppe</translation>
     </message>
     <message>
         <source>Since the year</source>
@@ -9213,10 +9269,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Trunk base, right</source>
         <translation>Stammfuß, rechts</translation>
-    </message>
-    <message>
-        <source>of the root mass&apos;s middle, from the old front</source>
-        <translation>von der Ballenmitte aus</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -9315,20 +9367,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>How it did</source>
-        <translation>Wie es ging</translation>
-    </message>
-    <message>
-        <source>How the tree did, newest first</source>
-        <translation>Wie es dem Baum ging, Neuestes zuerst</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>Tag</translation>
-    </message>
-    <message>
-        <source>seen</source>
-        <translation>gesehen</translation>
     </message>
     <message>
         <source>Day it was seen</source>
@@ -9339,20 +9379,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>wie 2026-03-14</translation>
     </message>
     <message>
-        <source>How it was</source>
-        <translation>Wie es war</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>fürs Umtopfen angesehen</translation>
     </message>
     <message>
         <source>Da&amp;y</source>
         <translation>&amp;Tag</translation>
-    </message>
-    <message>
-        <source>it was</source>
-        <translation>es war</translation>
     </message>
     <message>
         <source>What was seen</source>
@@ -9401,10 +9433,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>bare-rooted</source>
         <translation>wurzelnackt</translation>
-    </message>
-    <message>
-        <source>removed</source>
-        <translation>entfernt</translation>
     </message>
     <message>
         <source>untouched</source>
@@ -9530,6 +9558,30 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>what was done</source>
         <translation>was getan wurde</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>abgenommen</translation>
+    </message>
+    <message>
+        <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>Arten&amp;gruppe</translation>
+    </message>
+    <message>
+        <source>of the root mass&apos;s middle</source>
+        <translation>von der Mitte des Ballens</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>The tree&apos;s condition, newest first</source>
+        <translation>Zustand des Baums, Neuestes zuerst</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -9639,10 +9691,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Masse eines Liters, abgetropft</translation>
     </message>
     <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>Kationenaustauschkapazität eines Liters</translation>
-    </message>
-    <message>
         <source>of a mixed litre, in your own currency</source>
         <translation>eines gemischten Liters, in der eigenen Währung</translation>
     </message>
@@ -9673,14 +9721,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>water in pot, %</source>
         <translation>Wasser in Schale, %</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>für Pflanzen, %</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>Liter nass, g/L</translation>
     </message>
     <message>
         <source>exchange, meq/L</source>
@@ -9729,6 +9769,18 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
         <translation>Größen in mm mit Siebdurchgang in Prozent: 4.75 95; 2.36 42</translation>
+    </message>
+    <message>
+        <source>exchange capacity of a litre</source>
+        <translation>Austauschkapazität eines Liters</translation>
+    </message>
+    <message>
+        <source>plants can take, %</source>
+        <translation>für Pflanzen verfügbar, %</translation>
+    </message>
+    <message>
+        <source>wet litre, %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9980,10 +10032,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Test und die üblichen Werte liegen weit auseinander, deshalb wird keinem so weit getraut, wie er verspricht: Die Spanne ist {factor}-mal so breit; den Test wiederholen</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
-        <translation>kein k zwischen 2 und 40 cm mm ergibt die gemessenen {capacity_percent} % Wasser; {k_cm_mm} kommt am nächsten: Massen, Volumen und Körnung ansehen</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>nur {percent} % der Hohlräume zwischen den Körnern füllten sich beim Fluten; wurde langsam von unten geflutet, nach einem Tag Einweichen?</translation>
     </message>
@@ -10020,52 +10068,16 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>das Korn verlor beim Einarbeiten {percent} % seines Volumens; 5 bis 13 % sind üblich: War es lose gefüllt?</translation>
     </message>
     <message>
-        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
-        <translation>der Feinheitsmodul liest {aperture_mm} mm aus der Sieblinie, dieses Sieb wurde nicht benutzt</translation>
-    </message>
-    <message>
-        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm</source>
-        <translation>der Feinheitsmodul ist nicht definiert: {percent} % sind feiner als das feinste Sieb, {finest_mm} mm, und er verlangt {aperture_mm} mm</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones</source>
-        <translation>{percent} % blieben auf dem gröbsten Sieb liegen, {aperture_mm} mm; der Feinheitsmodul zählt davon nichts auf gröberen</translation>
-    </message>
-    <message>
-        <source>a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated</source>
-        <translation>ein Laborkennwert ohne Wert braucht eine Größe außerhalb der benutzten Siebe; nichts wird extrapoliert</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests: k {k_cm_mm} cm mm</source>
-        <translation>nach {count} eigenen Schalentests: k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
         <source>the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike</source>
         <translation>die Schalentests wurden mit einer anderen Mischung als dieser gemacht; was sie lehren, gilt für diese nur, soweit das Korn gleicht</translation>
-    </message>
-    <message>
-        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm</source>
-        <translation>Luft und Wasser nach {count} eigenen Schalentests der Mischung {mix}, der letzte ist {test}: k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm</source>
-        <translation>nach {count} eigenen Schalentests ({dates}): k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>no rigid grain: the packing model is less certain for it</source>
         <translation>kein starres Korn: Das Packungsmodell ist dafür weniger sicher</translation>
     </message>
     <message>
-        <source>the exchange capacity is not known, so the mix has none</source>
-        <translation>die Austauschkapazität ist nicht bekannt, deshalb hat die Mischung keine</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>alle Bestandteile haben 0 Teile; einem von ihnen einen Teil geben</translation>
-    </message>
-    <message>
-        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
-        <translation>{percent} % sind feiner als {aperture_mm} mm und gelten als Korn von {size_mm} mm</translation>
     </message>
     <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
@@ -10078,14 +10090,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the mix swells by {percent} %: it takes more room than its components apart</source>
         <translation>die Mischung quillt um {percent} %: Sie braucht mehr Raum als ihre Bestandteile einzeln</translation>
-    </message>
-    <message>
-        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm</source>
-        <translation>{percent} % sind gröber als {aperture_mm} mm und gelten als bis {top_mm} mm reichend</translation>
-    </message>
-    <message>
-        <source>figures that were not given are typical values of the catalogue, not measured</source>
-        <translation>nicht angegebene Zahlen sind übliche Werte des Katalogs, nicht gemessen</translation>
     </message>
     <message>
         <source>weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points</source>
@@ -10164,24 +10168,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{higher_g} g liegt nicht über {lower_g} g; erwartet werden Tara, trocken, abgetropft, geflutet in steigender Folge</translation>
     </message>
     <message>
-        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
-        <translation>Liter gelten als der Masse verhältnisgleich; abgesiebtes Korn liegt lockerer, deshalb kommen sie etwas zu niedrig heraus</translation>
-    </message>
-    <message>
-        <source>what the screening keeps is {percent} % in the band, {finer_percent} % finer</source>
-        <translation>was das Absieben behält, liegt zu {percent} % im Bereich, zu {finer_percent} % ist es feiner</translation>
-    </message>
-    <message>
         <source>{percent} % is 1-2 mm: good for very small pots and for top dressing</source>
         <translation>{percent} % sind 1-2 mm: gut für sehr kleine Schalen und als Abdeckung</translation>
     </message>
     <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>über 2 mm (hier {size_mm} mm) ist die Schätzung bestenfalls auf 3.5 Punkte genau; ein Schalentest macht sie besser</translation>
-    </message>
-    <message>
-        <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
-        <translation>das Korn der Drainageschicht ist nicht bekannt; das Wasser wird berechnet, als reichte die Mischung bis zum Boden</translation>
     </message>
     <message>
         <source>the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time</source>
@@ -10260,20 +10252,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Fläche ist {area_cm2} cm2; erwartet wird höchstens ein Quadrat von zehn Metern</translation>
     </message>
     <message>
-        <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
-        <translation>ein Rechteck mit weichen Ecken braucht seinen Exponenten (2 ist eine Ellipse, 4 ein Rechteck mit weichen Ecken)</translation>
-    </message>
-    <message>
         <source>the exponent is {exponent}; expected at most {limit}</source>
         <translation>der Exponent ist {exponent}; erwartet wird höchstens {limit}</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>der Exponent ist {exponent}; er muss 1 oder mehr sein</translation>
-    </message>
-    <message>
-        <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
-        <translation>der Rundungsradius {radius_cm} cm lässt keinen Boden; hier passen höchstens {limit_cm} cm</translation>
     </message>
     <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
@@ -10340,20 +10324,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{text} ist kein Tag; erwartet wird ein Datum wie 2026-03-14</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
-        <translation>die Datei ist beschädigt; sie wurde nicht verändert. Die neueste gute Sicherung wiederherstellen</translation>
-    </message>
-    <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
         <translation>die Datei ist nicht mehr dort, wo sie geöffnet wurde; eine Kopie des Geöffneten speichern</translation>
     </message>
     <message>
         <source>this is a folder; name a file</source>
         <translation>das ist ein Ordner; eine Datei nennen</translation>
-    </message>
-    <message>
-        <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
-        <translation>der Ordner mit den Referenzmaterialien wurde nicht gefunden; GRITWRIGHT_DATA auf den Ordner setzen, der materials/ enthält</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10370,10 +10346,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>die Größe des Bodens {size_mm} mm muss über 0 und nicht über dem feinsten Sieb, {finest_mm} mm, liegen</translation>
-    </message>
-    <message>
-        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
-        <translation>der Durchgang lief von {low_percent} bis {high_percent} % und wurde auf 0-100 % umgerechnet</translation>
     </message>
     <message>
         <source>the top size {size_mm} mm has to lie above the coarsest sieve, {coarsest_mm} mm</source>
@@ -10420,28 +10392,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>eine Trennschärfe von {sharpness} kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
-        <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
-        <translation>es wurde keine Ausgangsmasse angegeben: Die Prozente beziehen sich auf die wiedergefundenen {mass_g} g, und ein Verlust fiele nicht auf</translation>
-    </message>
-    <message>
-        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
-        <translation>in Litern gemessen: Anteile des losen Volumens stehen für Anteile der Masse, als läge jede Fraktion gleich dicht</translation>
-    </message>
-    <message>
         <source>{percent} % crumbs can&apos;t be; expected 0 to 100</source>
         <translation>{percent} % Krümel kann nicht sein; erwartet wird 0 bis 100</translation>
     </message>
     <message>
         <source>a sieve of {diameter_mm} mm has no sieving area; give the diameter of the frame in mm</source>
         <translation>ein Sieb von {diameter_mm} mm hat keine Siebfläche; den Durchmesser des Rahmens in mm angeben</translation>
-    </message>
-    <message>
-        <source>the fractions outweigh the sample by {percent} %; the balance&apos;s resolution explains it, the percentages bear it</source>
-        <translation>die Fraktionen wiegen {percent} % mehr als die Probe; die Auflösung der Waage erklärt es, die Prozente vertragen es</translation>
-    </message>
-    <message>
-        <source>{percent} % of the sample was lost while sieving; above 0.3 % a laboratory would repeat the test</source>
-        <translation>{percent} % der Probe gingen beim Sieben verloren; über 0.3 % würde ein Labor die Analyse wiederholen</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving, more than 1 %: look for a spilled or forgotten pan</source>
@@ -10476,14 +10432,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{percent} % sind feiner als das feinste Sieb, {aperture_mm} mm; ein feineres Sieb würde zeigen, wo der Staub beginnt</translation>
     </message>
     <message>
-        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>nicht definiert: {list}; {percent} % gehen durch das gröbste Sieb, {aperture_mm} mm, und nichts wird extrapoliert</translation>
-    </message>
-    <message>
-        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>nicht definiert: {list}; {percent} % sind feiner als das feinste Sieb, {aperture_mm} mm, und nichts wird extrapoliert</translation>
-    </message>
-    <message>
         <source>{count} can&apos;t be the number of a test; expected 1 or more</source>
         <translation>{count} kann nicht die Zahl einer Analyse sein; erwartet wird 1 oder mehr</translation>
     </message>
@@ -10498,10 +10446,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm; take {least_g} g or more</source>
         <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm; {least_g} g oder mehr nehmen</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
-        <translation>{percent} % blieben auf dem gröbsten Sieb liegen, {aperture_mm} mm; was ihre Größe braucht, nimmt {top_mm} mm als Ende an</translation>
     </message>
     <message>
         <source>{text} is no basis; expected original or recovered</source>
@@ -10556,10 +10500,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>eine Masse von {mass_kg} kg kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
-        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
-        <translation>die Mischung wurde nach der Planung des Tages geändert; der Tag behält Fassung {version}, die neueste ist {newest}</translation>
-    </message>
-    <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
         <translation>es ist keine Setzung angegeben; die Liter sind geschüttet, eingearbeitet liegen sie etwa 8 % niedriger</translation>
     </message>
@@ -10588,24 +10528,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{volume_l} L im Vorrat kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
-        <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
-        <translation>ein Sack von {bag_l} L wurde angenommen, wie für das Material üblich</translation>
-    </message>
-    <message>
-        <source>no yield was measured; {percent} % usable was assumed, where a tenth to a third of a bag is commonly lost</source>
-        <translation>es wurde keine Ausbeute gemessen; {percent} % nutzbar wurden angenommen, wo gewöhnlich ein Zehntel bis ein Drittel eines Sacks verloren geht</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>die Arbeit lässt sich nicht nach {text} ordnen; erwartet wird bud, mix, helper oder name</translation>
     </message>
     <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} ist keine Tageszeit; erwartet wird evening oder morning</translation>
-    </message>
-    <message>
-        <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
-        <translation>ohne Ballenplan wurde alles gezählt, was die Schale fasst, {volume_l} L</translation>
     </message>
     <message>
         <source>screened grain has no yield; leave one of the two out</source>
@@ -10624,20 +10552,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Rezepte aus {value} Bestandteilen lassen sich nicht durchsuchen; erwartet wird 1 bis {most}</translation>
     </message>
     <message>
-        <source>the search for contradictions was stopped after {seconds} s; the sets shown cannot hold, but there may be smaller ones and more</source>
-        <translation>die Suche nach Widersprüchen wurde nach {seconds} s angehalten; die gezeigten Sätze können nicht gelten, aber es kann kleinere und weitere geben</translation>
-    </message>
-    <message>
-        <source>here only wishes on gradings and shares of volume are searched for contradictions, three at a time</source>
-        <translation>hier werden nur Wünsche an Körnung und Volumenanteile auf Widersprüche durchsucht, drei auf einmal</translation>
-    </message>
-    <message>
         <source>the wish names more than one figure; make a wish of each</source>
         <translation>der Wunsch nennt mehr als eine Zahl; aus jeder einen Wunsch machen</translation>
-    </message>
-    <message>
-        <source>free shares are improved from a fixed set of starts; a better recipe may exist</source>
-        <translation>freie Anteile werden von festen Startpunkten aus verbessert; es kann ein besseres Rezept geben</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected 0 or more</source>
@@ -10668,10 +10584,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{key} ist false; den Wunsch weglassen oder true schreiben</translation>
     </message>
     <message>
-        <source>the space of {recipes} recipes is too large to walk whole; the best score may be lower by up to {gap}</source>
-        <translation>der Raum von {recipes} Rezepten ist zu groß, um ihn ganz zu durchgehen; die beste Wertung kann um bis zu {gap} niedriger sein</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} lässt sich nicht lesen; erwartet wird eine Größe in mm und der Durchgang in Prozent, etwa 4.75 90-100, mit ; zwischen den Punkten</translation>
     </message>
@@ -10688,10 +10600,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>keines der {recipes} Rezepte hat eine niedrigere Wertung; unter denen mit gleicher kann ein billigeres oder einfacheres sein</translation>
     </message>
     <message>
-        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation>wurde bei {aperture_mm} mm, die ein Wunsch liest, nicht geprüft; Boden oder gröbste Klasse stehen für das Unbekannte</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>ein Vorrat von {value} L kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
@@ -10702,10 +10610,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>ein Gewicht von {weight} kann nicht sein; erwartet wird 0 oder mehr</translation>
-    </message>
-    <message>
-        <source>the file can&apos;t be written; look whether the folder is there and has room</source>
-        <translation>die Datei lässt sich nicht schreiben; nachsehen, ob der Ordner da ist und Platz hat</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -10740,10 +10644,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>diese Gruppe wird nicht wurzelnackt gemacht: den Kern behalten</translation>
     </message>
     <message>
-        <source>how much room the bare roots take is not known; the fill is for the whole pot</source>
-        <translation>wie viel Raum die nackten Wurzeln nehmen, ist nicht bekannt; die Füllung gilt für die ganze Schale</translation>
-    </message>
-    <message>
         <source>bare-root tropicals only while they grow</source>
         <translation>Tropische nur wurzelnackt machen, während sie wachsen</translation>
     </message>
@@ -10776,14 +10676,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{years} Jahre kann nicht sein; erwartet wird 1 bis 100</translation>
     </message>
     <message>
-        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot</source>
-        <translation>damit es passt, müssten insgesamt {percent} % ab; mehr als 70 % werden nie empfohlen, auch nicht in Etappen: eine größere Schale</translation>
-    </message>
-    <message>
-        <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
-        <translation>der Ballen nimmt mehr ein, als die Schale daneben fasst ({volume_ml} mL bleiben); die Maße und das Verdrängte ansehen</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>die gewählte Schale ist zu klein; er passt in die freie Schale {pot}</translation>
     </message>
@@ -10796,20 +10688,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Ballen steht {rise_cm} cm über dem Substrat: mit Sphagnum anböschen</translation>
     </message>
     <message>
-        <source>a shoulder would be steeper than 35 degrees between rim and root mass</source>
-        <translation>eine Schulter wäre zwischen Rand und Ballen steiler als 35 Grad</translation>
-    </message>
-    <message>
         <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>krank: tote und faule Wurzeln kommen ab, keine gesunde; saubere Werkzeuge, das alte Substrat wegwerfen</translation>
     </message>
     <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>nicht in einem Zug: diese Schnitte und zurück in die alte Schale, der Rest, wenn der Baum sich erholt hat</translation>
-    </message>
-    <message>
-        <source>after everything that may be done the root mass still sticks out {excess_cm} cm</source>
-        <translation>nach allem, was getan werden darf, ragt der Ballen noch {excess_cm} cm heraus</translation>
     </message>
     <message>
         <source>a table of areas has no outline; a round one is assumed</source>
@@ -10828,16 +10712,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Stammfuß wäre, wo er gesetzt wurde, vergraben; er wurde bis zum Substrat angehoben</translation>
     </message>
     <message>
-        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting</source>
-        <translation>die Wand zieht ein: Wurzeln füllen den Bauch, und später kommt der Baum nur durch Schneiden heraus</translation>
-    </message>
-    <message>
         <source>there is no group {group}; expected one of {expected}</source>
         <translation>es gibt keine Gruppe {group}; erwartet wird eine von {expected}</translation>
-    </message>
-    <message>
-        <source>no tree is due by {until}</source>
-        <translation>bis {until} ist kein Baum fällig</translation>
     </message>
     <message>
         <source>the record has {mass_g} g; count what is there</source>
@@ -10868,20 +10744,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>angehalten; nichts wurde geschrieben</translation>
     </message>
     <message>
-        <source>{id} may be {text}; write the kind in front</source>
-        <translation>{id} kann {text} sein; die Art davorschreiben</translation>
-    </message>
-    <message>
         <source>there is nothing to redo</source>
         <translation>nichts zu wiederholen</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
         <translation>nichts rückgängig zu machen</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
-        <translation>{kind} {id} wurde inzwischen anderswo geändert; noch einmal ansehen</translation>
     </message>
     <message>
         <source>air</source>
@@ -10906,18 +10774,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>(theta_0 - water in the grains) / voids between grains</source>
         <translation>(theta_0 - Wasser in den Körnern) / Hohlräume zwischen den Körnern</translation>
-    </message>
-    <message>
-        <source>the k whose container capacity is the measured one; the water in the grains is known</source>
-        <translation>das k, dessen Topfkapazität die gemessene ist; das Wasser in den Körnern ist bekannt</translation>
-    </message>
-    <message>
-        <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
-        <translation>kleinstes (CC - gemessen)^2/0,02^2 + (ln(k/k0)/0,24)^2 + ((w - w0)/0,15)^2 über k und w</translation>
-    </message>
-    <message>
-        <source>k and w that give the capacities measured at two depths</source>
-        <translation>k und w, die die in zwei Tiefen gemessenen Kapazitäten ergeben</translation>
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
@@ -11000,10 +10856,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Fehlmenge</translation>
     </message>
     <message>
-        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>nasse Mischung + bleibender Ballen + Baum + Schale + Schichten; nasse Mischung = Füllung x (Schüttdichte + 1000 g/L x Topfkapazität)</translation>
-    </message>
-    <message>
         <source>a part not weighed</source>
         <translation>ein nicht gewogener Teil</translation>
     </message>
@@ -11084,76 +10936,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{line}, Preis {price}</translation>
     </message>
     <message>
-        <source>Tree</source>
-        <translation>Baum</translation>
-    </message>
-    <message>
-        <source>Mix</source>
-        <translation>Mischung</translation>
-    </message>
-    <message>
-        <source>Pot</source>
-        <translation>Schale</translation>
-    </message>
-    <message>
-        <source>Plan</source>
-        <translation>Plan</translation>
-    </message>
-    <message>
-        <source>Buds</source>
-        <translation>Knospen</translation>
-    </message>
-    <message>
-        <source>Helper</source>
-        <translation>Helfer</translation>
-    </message>
-    <message>
-        <source>Pour</source>
-        <translation>Einfüllen</translation>
-    </message>
-    <message>
-        <source>Scoops</source>
-        <translation>Schaufeln</translation>
-    </message>
-    <message>
-        <source>Done: plan, litres, note</source>
-        <translation>Erledigt: Plan, Liter, Notiz</translation>
-    </message>
-    <message>
         <source>Grain</source>
         <translation>Korn</translation>
-    </message>
-    <message>
-        <source>Litres</source>
-        <translation>Liter</translation>
-    </message>
-    <message>
-        <source>Quarts</source>
-        <translation>Quarts</translation>
-    </message>
-    <message>
-        <source>In the pots</source>
-        <translation>In den Schalen</translation>
-    </message>
-    <message>
-        <source>Reserve</source>
-        <translation>Reserve</translation>
-    </message>
-    <message>
-        <source>To mix</source>
-        <translation>Zu mischen</translation>
-    </message>
-    <message>
-        <source>Batches</source>
-        <translation>Ansätze</translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation>Hergestellt</translation>
-    </message>
-    <message>
-        <source>Left over</source>
-        <translation>Übrig</translation>
     </message>
     <message>
         <source>Mixes</source>
@@ -11164,76 +10948,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Die Reserve deckt je Mischung die zwei Bäume, die am meisten bräuchten, wenn es schlechter kommt. Übrige Mischung geht als eigene Wanne in den Vorrat zurück.</translation>
     </message>
     <message>
-        <source>Loose</source>
-        <translation>Lose</translation>
-    </message>
-    <message>
-        <source>To have ready</source>
-        <translation>Bereitzuhalten</translation>
-    </message>
-    <message>
-        <source>Bag</source>
-        <translation>Sack</translation>
-    </message>
-    <message>
-        <source>Fraction</source>
-        <translation>Fraktion</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Für</translation>
-    </message>
-    <message>
-        <source>Raw</source>
-        <translation>Roh</translation>
-    </message>
-    <message>
-        <source>Usable</source>
-        <translation>Nutzbar</translation>
-    </message>
-    <message>
-        <source>Ready</source>
-        <translation>Fertig</translation>
-    </message>
-    <message>
         <source>From the shelf</source>
         <translation>Aus dem Vorrat</translation>
     </message>
     <message>
-        <source>Material</source>
-        <translation>Material</translation>
-    </message>
-    <message>
-        <source>Short of</source>
-        <translation>Es fehlen</translation>
-    </message>
-    <message>
-        <source>One bag</source>
-        <translation>Ein Sack</translation>
-    </message>
-    <message>
-        <source>Buy</source>
-        <translation>Kaufen</translation>
-    </message>
-    <message>
-        <source>Price</source>
-        <translation>Preis</translation>
-    </message>
-    <message>
         <source>To buy</source>
         <translation>Zu kaufen</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Fällig</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Tag</translation>
     </message>
     <message>
         <source>due</source>
@@ -11252,28 +10972,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Fällige Bäume bis {day}</translation>
     </message>
     <message>
-        <source>Wants</source>
-        <translation>Will</translation>
-    </message>
-    <message>
-        <source>Gets</source>
-        <translation>Bekommt</translation>
-    </message>
-    <message>
         <source>no day yet</source>
         <translation>noch kein Tag</translation>
     </message>
     <message>
         <source>Bags that several days want</source>
         <translation>Säcke, die mehrere Tage wollen</translation>
-    </message>
-    <message>
-        <source>Full and wet</source>
-        <translation>Voll und nass</translation>
-    </message>
-    <message>
-        <source>Mass</source>
-        <translation>Masse</translation>
     </message>
     <message>
         <source>{lift}: two people or a trolley</source>
@@ -11440,16 +11144,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Plan {plan}</translation>
     </message>
     <message>
-        <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
-        <translation>Summe aus Gewicht x (verfehlte Punkte)^2 über die weichen Wünsche; Punkte: Prozent der Masse, 100 x Anteile, 20 g/L, 5 meq/L, 5 % einer Preisgrenze; Grenzen und Körnungen im quadratischen Mittel über ihre Maschenweiten</translation>
-    </message>
-    <message>
         <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
         <translation>Wertung, Preis (ohne Preis zuletzt), weniger Bestandteile, Namen, kleinere Summe, größere Teile in der Reihenfolge der Namen; ein Rezept steht in der Liste, wenn ein Bestandteil um 10 Punkte des losen Volumens von jedem besseren der Liste abweicht</translation>
-    </message>
-    <message>
-        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
-        <translation>durchgerechnet + ausgeschlossen = alle Rezepte; ein Rezept wird nur ausgeschlossen, wenn eine untere Schranke seiner Wertung oder ein fester Wunsch es hinter die Liste stellt</translation>
     </message>
     <message>
         <source>100 (start - washed out - recovered) / start</source>
@@ -11488,16 +11184,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>ASTM C136-19; Krümel: Folk, Petrology of Sedimentary Rocks, S. 32</translation>
     </message>
     <message>
-        <source>100 x mass retained / base</source>
-        <translation>100 x liegen gebliebene Masse / Grundlage</translation>
-    </message>
-    <message>
         <source>pan</source>
         <translation>Boden</translation>
-    </message>
-    <message>
-        <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
-        <translation>100 (1 - aufsummierte liegen gebliebene Masse / Grundlage); aufsummierte Massen werden geteilt, nie gerundete Anteile addiert</translation>
     </message>
     <message>
         <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
@@ -11524,18 +11212,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Größe bei einem Durchgang, linear in log10(Größe) zwischen den beiden Sieben darum; nie extrapoliert; die Sieblinie einer Mischung ist die Summe der Linien ihrer Bestandteile nach Massenanteil</translation>
     </message>
     <message>
-        <source>band</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s coarse end - passing at its fine end, by mass</source>
-        <translation>Durchgang am groben Ende des Bereichs - Durchgang am feinen Ende, nach Masse</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s fine end, by mass</source>
-        <translation>Durchgang am feinen Ende des Bereichs, nach Masse</translation>
-    </message>
-    <message>
         <source>openings</source>
         <translation>Maschenweiten</translation>
     </message>
@@ -11552,10 +11228,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>verwenden: Anteil im Bereich und feinerer Anteil in ihren Grenzen; nach dem Absieben: nutzbarer Anteil in seiner Grenze; sonst anders verwenden oder reklamieren</translation>
     </message>
     <message>
-        <source>band, its ends at the sieves of the test</source>
-        <translation>Bereich, seine Enden an den Sieben der Analyse</translation>
-    </message>
-    <message>
         <source>least in_band</source>
         <translation>im Bereich, mindestens</translation>
     </message>
@@ -11570,10 +11242,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>docs/science/grading.md; the limits are our assumption</source>
         <translation>docs/science/grading.md; die Grenzen sind unsere Annahme</translation>
-    </message>
-    <message>
-        <source>1 - passing at the band&apos;s coarse end, by mass</source>
-        <translation>1 - Durchgang am groben Ende des Bereichs, nach Masse</translation>
     </message>
     <message>
         <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
@@ -11602,10 +11270,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>share</source>
         <translation>Anteil</translation>
-    </message>
-    <message>
-        <source>sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
-        <translation>Summe der aufsummierten Rückstände in Prozent auf 0,150, 0,300, 0,600, 1,18, 2,36, 4,75, 9,5, 19,0, 37,5, 75, 150 mm / 100</translation>
     </message>
     <message>
         <source>fineness modulus</source>
@@ -11740,10 +11404,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Summe der Trockenmassen / Volumen der gesetzten Mischung</translation>
     </message>
     <message>
-        <source>(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density</source>
-        <translation>(1 - Hohlräume zwischen den Körnern) x mittlere Porosität der Körner, 1 - Korndichte/Reindichte</translation>
-    </message>
-    <message>
         <source>voids between grains</source>
         <translation>Hohlräume zwischen Körnern</translation>
     </message>
@@ -11758,14 +11418,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
         <translation>(1 - Hohlräume zwischen den Körnern) x Summe des Wassers der Körner: nach der Wasseraufnahme, wo sie bekannt ist, sonst w der offenen Kornporen</translation>
-    </message>
-    <message>
-        <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
-        <translation>Summe über die Bestandteile von Massenanteil x KAK in meq/100 g x 10 x Schüttdichte in kg/L</translation>
-    </message>
-    <message>
-        <source>bulk density</source>
-        <translation>Schüttdichte</translation>
     </message>
     <message>
         <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
@@ -11788,20 +11440,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>wie der Durchgang, nach Kornvolumenanteil</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
-        <translation>die Packungsdichte, die alle Klassen eines Bestandteils teilen und mit der das Modell sein eigenes phi = Schüttdichte trocken / Korndichte wiedergibt: V = Minimum über i von (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
-    </message>
-    <message>
         <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
         <translation>1/phi = Maximum über i von U_i (linear, herrschende Klasse, mit Verkeilung), jeder Bestandteil mit dem einen Klassen-Beta, das seine eigene Packungsdichte wiedergibt</translation>
     </message>
     <message>
         <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
         <translation>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (aus dem Gedächtnis); ±1,5 Punkte der Hohlräume</translation>
-    </message>
-    <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
-        <translation>V = Summe E/phi der als Liter genommenen Teile, E = lose Liter x Schüttdichte trocken / Korndichte</translation>
     </message>
     <message>
         <source>1 - V/sum v, with V = sum E/phi</source>
@@ -11820,18 +11464,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Korndichte</translation>
     </message>
     <message>
-        <source>sum m / sum (m / skeletal density)</source>
-        <translation>Summe m / Summe (m / Reindichte)</translation>
-    </message>
-    <message>
-        <source>skeletal density</source>
-        <translation>Reindichte</translation>
-    </message>
-    <message>
-        <source>height of the fill line over the floor: depth - freeboard</source>
-        <translation>Höhe der Füllhöhe über dem Boden: Tiefe - Gießrand</translation>
-    </message>
-    <message>
         <source>filled depth</source>
         <translation>gefüllte Tiefe</translation>
     </message>
@@ -11842,10 +11474,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
         <translation>docs/science/water.md; Konstanten an 29 reine Sande von UNSODA 2.0 angepasst; über 2 mm bestenfalls ±0,035, will einen Schalentest</translation>
-    </message>
-    <message>
-        <source>capacity</source>
-        <translation>Kapazität</translation>
     </message>
     <message>
         <source>water in grains</source>
@@ -11868,20 +11496,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>De Boodt &amp; Verdonck 1972, aus dem Gedächtnis; docs/science/water.md</translation>
     </message>
     <message>
-        <source>all open voids, between and in grains, - container capacity</source>
-        <translation>alle offenen Hohlräume, zwischen und in den Körnern, - Topfkapazität</translation>
-    </message>
-    <message>
         <source>air that drains</source>
         <translation>Luft, die abzieht</translation>
     </message>
     <message>
         <source>trapped</source>
         <translation>eingeschlossen</translation>
-    </message>
-    <message>
-        <source>container capacity - theta(50)</source>
-        <translation>Topfkapazität - theta(50)</translation>
     </message>
     <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
@@ -11894,10 +11514,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>air that drains free</source>
         <translation>Luft, die frei abzieht</translation>
-    </message>
-    <message>
-        <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>Volumen der Mischung x (Schüttdichte + 1000 g/L x Topfkapazität)</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -12096,14 +11712,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Nichts: Der Ballen passt, wie er gestellt ist.</translation>
     </message>
     <message>
-        <source>Toward</source>
-        <translation>Richtung</translation>
-    </message>
-    <message>
-        <source>Sticks out</source>
-        <translation>Ragt heraus</translation>
-    </message>
-    <message>
         <source>After straight cuts {share} of the root mass still stick out at corners.</source>
         <translation>Nach geraden Schnitten ragen noch {share} des Ballens an Ecken heraus.</translation>
     </message>
@@ -12176,34 +11784,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>In eine andere freie Schale: {pot}</translation>
     </message>
     <message>
-        <source>Untouched</source>
-        <translation>Unberührt</translation>
-    </message>
-    <message>
-        <source>Taken off</source>
-        <translation>Abgenommen</translation>
-    </message>
-    <message>
-        <source>Soil line</source>
-        <translation>Substratlinie</translation>
-    </message>
-    <message>
-        <source>Mix in the pot</source>
-        <translation>Mischung in der Schale</translation>
-    </message>
-    <message>
-        <source>The upper cut stops at</source>
-        <translation>Der obere Schnitt stockt bei</translation>
-    </message>
-    <message>
-        <source>Then below</source>
-        <translation>Dann unten</translation>
-    </message>
-    <message>
-        <source>Trunk base</source>
-        <translation>Stammfuß</translation>
-    </message>
-    <message>
         <source>{stop}, then it does not fit: stage it</source>
         <translation>{stop}, dann passt es nicht: in Etappen</translation>
     </message>
@@ -12274,10 +11854,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the drained pot</source>
         <translation>die abgetropfte Schale</translation>
-    </message>
-    <message>
-        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
-        <translation>diese Mischung hat keinen eigenen Schalentest: Luft und Wasser stützen sich zu {percent} % auf die Schalentests {tests} der Mischungen {mixes} mit {materials}: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
@@ -12376,10 +11952,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{tree} in {pot}</translation>
     </message>
     <message>
-        <source>Layers</source>
-        <translation>Schichten</translation>
-    </message>
-    <message>
         <source>the two sievings have no two sieves in common; sieve both with the same set</source>
         <translation>die beiden Siebungen haben keine zwei Siebe gemeinsam; beide mit demselben Satz sieben</translation>
     </message>
@@ -12410,10 +11982,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>another program holds the record; try again in a moment</source>
         <translation>ein anderes Programm hält die Aufzeichnung; gleich noch einmal versuchen</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
-        <translation>die Datei ist nicht da oder lässt sich nicht lesen; ihren Namen ansehen und wem sie gehört</translation>
     </message>
     <message>
         <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
@@ -12500,16 +12068,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>nicht in einem Zug: dieses Jahr diese Schnitte und zurück in die alte Schale, der Rest später (Jahre dazwischen: {years})</translation>
     </message>
     <message>
-        <source>the record was changed elsewhere meanwhile; look at it again</source>
-        <translation>die Aufzeichnung wurde inzwischen anderswo geändert; noch einmal ansehen</translation>
-    </message>
-    <message>
         <source>this is the record itself; choose another name</source>
         <translation>das ist die Aufzeichnung selbst; einen anderen Namen wählen</translation>
-    </message>
-    <message>
-        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
-        <translation>die Datei der Aufzeichnung ist beschädigt; die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
@@ -12518,14 +12078,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
         <translation>die Aufzeichnung liegt in einem Ordner, den ein anderes Programm anderswohin kopiert: das Kopieren beenden lassen, bevor sie auf einem anderen Rechner geöffnet wird</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
-        <translation>die Listen stimmen nicht mit {kind} {id} selbst überein; die neueste gute Sicherung wiederherstellen</translation>
-    </message>
-    <message>
-        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
-        <translation>ein anderes Fenster hat die Aufzeichnung offen und bestimmt, wie sie gespeichert wird ({mode}); jenes Fenster schließen und die Aufzeichnung noch einmal öffnen</translation>
     </message>
     <message>
         <source>the record was brought to version {version}; a backup was made before</source>
@@ -12542,10 +12094,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>die Aufzeichnung ist nur zum Lesen geöffnet; zum Schreiben eine Kopie von ihr speichern</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
-        <translation>{kind} {id} lässt sich aus der Datei nicht lesen; die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
@@ -12612,10 +12160,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>schon die neue Mischung hat in dieser Schale weniger als {percent} % Luft; eine gröbere Mischung oder eine tiefere Schale hat mehr</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
-        <translation>die beiden Tiefen zusammen verlangen k {k_cm_mm} und w {grain_fill}, was eher Streuung als Mischung ist; sie wurden stattdessen gegen die üblichen Werte abgewogen: eine der Messungen wiederholen</translation>
-    </message>
-    <message>
         <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
         <translation>die geflutete Masse verlangt {percent} % der Hohlräume zwischen den Körnern; Volumen, Korndichte und Trockenmasse ansehen</translation>
     </message>
@@ -12654,10 +12198,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
         <translation>die Korndichte ist nicht bekannt: Die Mischung hat nur Massenanteile und Körnung; für Volumen und Porositäten durch Verdrängung messen</translation>
-    </message>
-    <message>
-        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
-        <translation>die Reindichte ist nicht bekannt: Die Gesamtporosität zählt nur die Poren, die Wasser aufnehmen</translation>
     </message>
     <message>
         <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
@@ -12804,10 +12344,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Füllhöhe liegt {freeboard_cm} cm unter dem Rand, aber die Schale ist nur {depth_cm} cm tief; beide noch einmal messen</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
-        <translation>diese Form hat keine Kante zwischen Boden und Wand für eine Rundung; sie weglassen, Halbkugelschale und Flächentabelle enthalten die Krümmung schon</translation>
-    </message>
-    <message>
         <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
         <translation>Drainageschicht und Abdeckung zusammen nehmen {layers_cm} cm der {filled_cm} cm Füllung; dünner machen, damit Platz für die Mischung bleibt</translation>
     </message>
@@ -12880,10 +12416,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Datei endet vor ihrem JSON; die letzte Klammer oder das letzte Anführungszeichen schließen oder die Datei neu speichern</translation>
     </message>
     <message>
-        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
-        <translation>was folgt, ist kein JSON; berichtigen oder die Datei neu speichern: {text}</translation>
-    </message>
-    <message>
         <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
         <translation>Klammern sind tiefer als {limit} Ebenen verschachtelt; prüfen, ob es die richtige Datei ist</translation>
     </message>
@@ -12948,10 +12480,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Maschenweite {aperture_mm} mm ist zweimal genannt; sie einmal nennen</translation>
     </message>
     <message>
-        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>Litergewicht und Korndichte sind nicht beide bekannt: Die Liter beruhen auf einer Packungsdichte von {packing_density} für Korn einer Größe</translation>
-    </message>
-    <message>
         <source>the set has no sieve; type at least one opening</source>
         <translation>der Satz hat kein Sieb; mindestens eine Maschenweite eintragen</translation>
     </message>
@@ -12974,10 +12502,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>nothing was left on the sieves or in the pan; type what each of them held</source>
         <translation>auf den Sieben und im Boden lag nichts; eintragen, was auf jedem lag</translation>
-    </message>
-    <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
-        <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm, wenn es Stein ist; {least_g} g oder mehr nehmen oder die Korndichte des leichten Korns angeben</translation>
     </message>
     <message>
         <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
@@ -13016,16 +12540,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>hier steht ein NUL-Byte; eine Textdatei wählen, das ist keine</translation>
     </message>
     <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
-        <translation>Brüche unter 0 oder ein Modul oder Runden je Saison nicht über 0 kann nicht sein; sie berichtigen oder den Zerfallstest wiederholen</translation>
-    </message>
-    <message>
         <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
         <translation>in ganzen Schaufeln fehlt {grain} in {without} von {batches} Ansätzen; sie vor dem Gebrauch mit den anderen mischen oder eine kleinere Schaufel oder größere Wanne nehmen</translation>
-    </message>
-    <message>
-        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
-        <translation>die Mischung wurde nach der Planung des Tages entfernt; der Tag behält sie, wie sie war</translation>
     </message>
     <message>
         <source>the mix {text} is named twice; name it once</source>
@@ -13164,10 +12680,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{depth_cm} cm tief auskämmen geht über die Mitte; höchstens den halben Ballen auskämmen, {limit_cm} cm</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
-        <translation>eine Ecke müsste abgenommen werden, wo nichts weg darf; eine größere Schale nehmen oder den Baum drehen</translation>
-    </message>
-    <message>
         <source>the direction {direction} stands twice; take one out</source>
         <translation>die Richtung {direction} steht zweimal da; eine herausnehmen</translation>
     </message>
@@ -13248,10 +12760,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; die Aufzeichnung ist nur zum Lesen geöffnet: zum Schreiben eine Kopie davon speichern</translation>
     </message>
     <message>
-        <source>would be refused today ({reason}); correct it</source>
-        <translation>würde heute abgelehnt ({reason}); berichtigen</translation>
-    </message>
-    <message>
         <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
         <translation>ein anderes Fenster war schneller; der letzte Schritt ist jetzt: {label}. Ihn ansehen und noch einmal zurücknehmen, wenn er gemeint ist</translation>
     </message>
@@ -13292,8 +12800,540 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Höhe über dem Boden der Schale, bis zu der die Poren zu neun Zehnteln voll bleiben</translation>
     </message>
     <message>
-        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation>Durchgang am feinen Ende des Bereichs ohne das Verlorene, nach Masse</translation>
+        <source>the k that holds the water measured; the water in the grains is known</source>
+        <translation>das k, das das gemessene Wasser hält; das Wasser in den Körnern ist bekannt</translation>
+    </message>
+    <message>
+        <source>least (water held - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
+        <translation>kleinstes (gehaltenes Wasser - gemessen)^2/0,02^2 + (ln(k/k0)/0,24)^2 + ((w - w0)/0,15)^2 über k und w</translation>
+    </message>
+    <message>
+        <source>k and w that hold the water measured at two depths</source>
+        <translation>k und w, die das in zwei Tiefen gemessene Wasser halten</translation>
+    </message>
+    <message>
+        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (litre weight + 1000 g/L x water held)</source>
+        <translation>nasse Mischung + bleibender Ballen + Baum + Schale + Schichten; nasse Mischung = Füllung x (Litergewicht + 1000 g/L x gehaltenes Wasser)</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>buds</source>
+        <translation>Knospen</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <translation>Helfer</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <translation>einfüllen</translation>
+    </message>
+    <message>
+        <source>scoops</source>
+        <translation>Schaufeln</translation>
+    </message>
+    <message>
+        <source>layers</source>
+        <translation>Schichten</translation>
+    </message>
+    <message>
+        <source>done: plan, litres, note</source>
+        <translation>erledigt: Plan, Liter, Notiz</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation>Korn</translation>
+    </message>
+    <message>
+        <source>quarts</source>
+        <translation>Quarts</translation>
+    </message>
+    <message>
+        <source>in the pots</source>
+        <translation>in den Schalen</translation>
+    </message>
+    <message>
+        <source>to mix</source>
+        <translation>zu mischen</translation>
+    </message>
+    <message>
+        <source>batches</source>
+        <translation>Ansätze</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hergestellt</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>übrig</translation>
+    </message>
+    <message>
+        <source>to have ready</source>
+        <translation>bereitzuhalten</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>für</translation>
+    </message>
+    <message>
+        <source>raw</source>
+        <translation>roh</translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation>nutzbar</translation>
+    </message>
+    <message>
+        <source>short of</source>
+        <translation>es fehlen</translation>
+    </message>
+    <message>
+        <source>one bag</source>
+        <translation>ein Sack</translation>
+    </message>
+    <message>
+        <source>buy</source>
+        <translation>kaufen</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>wants</source>
+        <translation>will</translation>
+    </message>
+    <message>
+        <source>gets</source>
+        <translation>bekommt</translation>
+    </message>
+    <message>
+        <source>full and wet</source>
+        <translation>voll und nass</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>sum of weight (points missed)^2 over the wishes that need not hold; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their openings</source>
+        <translation>Summe aus Gewicht x (verfehlte Punkte)^2 über die Wünsche, die nicht gelten müssen; Punkte: Prozent der Masse, 100 x Anteile, 20 g/L, 5 meq/L, 5 % einer Preisgrenze; Grenzen und Körnungen im quadratischen Mittel über ihre Maschenweiten</translation>
+    </message>
+    <message>
+        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a wish that must hold, puts it behind the list</source>
+        <translation>durchgerechnet + ausgeschlossen = alle Rezepte; ein Rezept wird nur ausgeschlossen, wenn eine untere Schranke seiner Wertung oder ein Wunsch, der gelten muss, es hinter die Liste stellt</translation>
+    </message>
+    <message>
+        <source>no mix of this grading keeps the measured {capacity_percent} % of water; look at the masses, the volume and the grading</source>
+        <translation>keine Mischung dieser Körnung hält die gemessenen {capacity_percent} % Wasser; Massen, Volumen und Körnung ansehen</translation>
+    </message>
+    <message>
+        <source>the two depths contradict each other more than tests of one mix do, so both were weighed against the usual values; repeat one of the tests</source>
+        <translation>die beiden Tiefen widersprechen sich mehr, als es Tests einer Mischung tun, deshalb wurden beide gegen die üblichen Werte abgewogen; einen der Tests wiederholen</translation>
+    </message>
+    <message>
+        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used; a sieve of {aperture_mm} mm would give it</source>
+        <translation>der Feinheitsmodul liest {aperture_mm} mm aus der Sieblinie, dieses Sieb wurde nicht benutzt; ein Sieb von {aperture_mm} mm ergäbe den Wert</translation>
+    </message>
+    <message>
+        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm; a sieve of {aperture_mm} mm would give it</source>
+        <translation>der Feinheitsmodul ist nicht definiert: {percent} % sind feiner als das feinste Sieb, {finest_mm} mm, und er verlangt {aperture_mm} mm; ein Sieb von {aperture_mm} mm ergäbe ihn</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones; a coarser sieve would tell</source>
+        <translation>{percent} % blieben auf dem gröbsten Sieb liegen, {aperture_mm} mm; der Feinheitsmodul zählt davon nichts auf gröberen; ein gröberes Sieb würde es zeigen</translation>
+    </message>
+    <message>
+        <source>a laboratory figure without a value needs a size outside the sieves used; sieve with a wider set</source>
+        <translation>ein Laborkennwert ohne Wert braucht eine Größe außerhalb der benutzten Siebe; mit einem breiteren Satz sieben</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests</source>
+        <translation>nach {count} eigenen Schalentests</translation>
+    </message>
+    <message>
+        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}</source>
+        <translation>Luft und Wasser nach {count} eigenen Schalentests der Mischung {mix}, der letzte ist {test}</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests ({dates})</source>
+        <translation>nach {count} eigenen Schalentests ({dates})</translation>
+    </message>
+    <message>
+        <source>the exchange capacity of a component is not known, so the mix&apos;s is not either; give it if you need it</source>
+        <translation>die Austauschkapazität eines Bestandteils ist nicht bekannt, deshalb auch die der Mischung nicht; bei Bedarf angeben</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water; give the solid density for all of them</source>
+        <translation>die Reindichte ist nicht bekannt: Die Gesamtporosität zählt nur die Poren, die Wasser aufnehmen; für alle die Reindichte angeben</translation>
+    </message>
+    <message>
+        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm; a finer sieve would tell</source>
+        <translation>{percent} % sind feiner als {aperture_mm} mm und gelten als Korn von {size_mm} mm; ein feineres Sieb würde es zeigen</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}</source>
+        <translation>diese Mischung hat keinen eigenen Schalentest: Luft und Wasser stützen sich zu {percent} % auf die Schalentests {tests} der Mischungen {mixes} mit {materials}</translation>
+    </message>
+    <message>
+        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>{percent} % sind gröber als {aperture_mm} mm und gelten als bis {top_mm} mm reichend; ein gröberes Sieb würde es zeigen</translation>
+    </message>
+    <message>
+        <source>figures that were not given are typical values of the catalogue; measure your own to be sure</source>
+        <translation>nicht angegebene Zahlen sind übliche Werte des Katalogs; um sicher zu sein, selbst messen</translation>
+    </message>
+    <message>
+        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low; weigh a litre and measure the grain density</source>
+        <translation>Liter gelten als der Masse verhältnisgleich; abgesiebtes Korn liegt lockerer, deshalb kommen sie etwas zu niedrig heraus; einen Liter wiegen und die Korndichte messen</translation>
+    </message>
+    <message>
+        <source>what the screening keeps is {percent} % wanted grain, {finer_percent} % finer</source>
+        <translation>was das Absieben behält, ist zu {percent} % gewünschte Körnung, zu {finer_percent} % feiner</translation>
+    </message>
+    <message>
+        <source>the bottom layer&apos;s grain is not known, so the water is computed as if the mix reached the floor; name its grain</source>
+        <translation>das Korn der Drainageschicht ist nicht bekannt, deshalb wird das Wasser berechnet, als reichte die Mischung bis zum Boden; das Korn der Schicht nennen</translation>
+    </message>
+    <message>
+        <source>100 x mass that stayed on / base</source>
+        <translation>100 x liegen gebliebene Masse / Grundlage</translation>
+    </message>
+    <message>
+        <source>100 (1 - cumulative mass that stayed on / base); cumulative masses are divided, rounded shares never added</source>
+        <translation>100 (1 - aufsummierte liegen gebliebene Masse / Grundlage); aufsummierte Massen werden geteilt, nie gerundete Anteile addiert</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>gewünschte Körnung</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain - passing at its fine end, by mass</source>
+        <translation>Durchgang am groben Ende der gewünschten Körnung - Durchgang am feinen Ende, nach Masse</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain, by mass</source>
+        <translation>Durchgang am feinen Ende der gewünschten Körnung, nach Masse</translation>
+    </message>
+    <message>
+        <source>wanted grain, its ends at the sieves of the test</source>
+        <translation>gewünschte Körnung, ihre Enden an den Sieben der Analyse</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain less what was lost, by mass</source>
+        <translation>Durchgang am feinen Ende der gewünschten Körnung ohne das Verlorene, nach Masse</translation>
+    </message>
+    <message>
+        <source>1 - passing at the coarse end of the wanted grain, by mass</source>
+        <translation>1 - Durchgang am groben Ende der gewünschten Körnung, nach Masse</translation>
+    </message>
+    <message>
+        <source>sum of cumulative percent that stayed on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
+        <translation>Summe der aufsummierten Rückstände in Prozent auf 0,150, 0,300, 0,600, 1,18, 2,36, 4,75, 9,5, 19,0, 37,5, 75, 150 mm / 100</translation>
+    </message>
+    <message>
+        <source>a rectangle with soft corners needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
+        <translation>ein Rechteck mit weichen Ecken braucht seinen Exponenten (2 ist eine Ellipse, 4 ein Rechteck mit weichen Ecken)</translation>
+    </message>
+    <message>
+        <source>a rounding of {radius_cm} cm at the floor leaves no floor; at most {limit_cm} cm fits here</source>
+        <translation>eine Rundung von {radius_cm} cm am Boden lässt keinen Boden; hier passen höchstens {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall to round; leave the rounding out, a bowl and a table of areas already hold the curve</source>
+        <translation>diese Form hat keine Kante zwischen Boden und Wand zum Runden; die Rundung weglassen, Halbkugelschale und Flächentabelle enthalten die Krümmung schon</translation>
+    </message>
+    <message>
+        <source>the file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>die Datei ist beschädigt; die neueste unversehrte Sicherung wiederherstellen: Was danach geschrieben wurde, steht nur in der beschädigten Datei, die aufbewahrt wird</translation>
+    </message>
+    <message>
+        <source>the file is not there; look at its name</source>
+        <translation>die Datei ist nicht da; ihren Namen ansehen</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read; look whose it is, and whether it is a file</source>
+        <translation>die Datei lässt sich nicht lesen; nachsehen, wem sie gehört und ob es eine Datei ist</translation>
+    </message>
+    <message>
+        <source>the reference materials were not found; install Gritwright again, or set GRITWRIGHT_DATA to the folder that holds materials/</source>
+        <translation>die Referenzmaterialien wurden nicht gefunden; Gritwright neu installieren oder GRITWRIGHT_DATA auf den Ordner setzen, der materials/ enthält</translation>
+    </message>
+    <message>
+        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %; look whether the curve was read off rightly</source>
+        <translation>der Durchgang lief von {low_percent} bis {high_percent} % und wurde auf 0-100 % umgerechnet; prüfen, ob die Sieblinie richtig abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again ({text})</source>
+        <translation>was folgt, ist kein JSON; berichtigen oder die Datei neu speichern ({text})</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain; weigh a litre and measure the grain density for litres of this bag</source>
+        <translation>Litergewicht und Korndichte sind nicht beide bekannt: Die Liter beruhen auf einer Packungsdichte von {packing_density} für Korn einer Größe; für Liter dieses Sacks einen Liter wiegen und die Korndichte messen</translation>
+    </message>
+    <message>
+        <source>no starting mass was given, so the percentages are of the {mass_g} g recovered and a loss would not show; weigh the sample before sieving</source>
+        <translation>es wurde keine Ausgangsmasse angegeben, deshalb beziehen sich die Prozente auf die wiedergefundenen {mass_g} g, und ein Verlust fiele nicht auf; die Probe vor dem Sieben wiegen</translation>
+    </message>
+    <message>
+        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense; weigh the fractions to be sure</source>
+        <translation>in Litern gemessen: Anteile des losen Volumens stehen für Anteile der Masse, als läge jede Fraktion gleich dicht; um sicher zu sein, die Fraktionen wiegen</translation>
+    </message>
+    <message>
+        <source>the fractions outweigh the sample by {percent} %, no more than the balance&apos;s resolution explains; nothing needs doing</source>
+        <translation>die Fraktionen wiegen {percent} % mehr als die Probe, nicht mehr, als die Auflösung der Waage erklärt; es ist nichts zu tun</translation>
+    </message>
+    <message>
+        <source>{percent} % of the sample was lost while sieving; look under the sieves, or weigh the sample again: above 0.3 % a laboratory repeats the test</source>
+        <translation>{percent} % der Probe gingen beim Sieben verloren; unter den Sieben nachsehen oder die Probe noch einmal wiegen: Über 0.3 % wiederholt ein Labor die Analyse</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm; a coarser sieve would define them</source>
+        <translation>nicht definiert: {list}; {percent} % gehen durch das gröbste Sieb, {aperture_mm} mm; ein gröberes Sieb würde sie bestimmen</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would define them</source>
+        <translation>nicht definiert: {list}; {percent} % sind feiner als das feinste Sieb, {aperture_mm} mm; ein feineres Sieb würde sie bestimmen</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or type the grain density if it is lighter</source>
+        <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm, wenn es Stein ist; {least_g} g oder mehr nehmen oder die Korndichte eingeben, wenn es leichter ist</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm, and is taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>{percent} % blieben auf dem gröbsten Sieb liegen, {aperture_mm} mm, und gelten als bis {top_mm} mm reichend; ein gröberes Sieb würde es zeigen</translation>
+    </message>
+    <message>
+        <source>(1 - voids between grains) x mean porosity of the grains, 1 - grain density/solid density</source>
+        <translation>(1 - Hohlräume zwischen den Körnern) x mittlere Porosität der Körner, 1 - Korndichte/Reindichte</translation>
+    </message>
+    <message>
+        <source>sum over components of mass share x exchange capacity in meq/100 g x 10 x litre weight in kg/L</source>
+        <translation>Summe über die Bestandteile von Massenanteil x Austauschkapazität in meq/100 g x 10 x Litergewicht in kg/L</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>Litergewicht</translation>
+    </message>
+    <message>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry litre weight / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <translation>die Packungsdichte, die alle Klassen eines Bestandteils teilen und mit der das Modell sein eigenes phi = Litergewicht trocken / Korndichte wiedergibt: V = Minimum über i von (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
+    </message>
+    <message>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry litre weight / grain density</source>
+        <translation>V = Summe E/phi der als Liter genommenen Teile, E = lose Liter x Litergewicht trocken / Korndichte</translation>
+    </message>
+    <message>
+        <source>sum m / sum (m / solid density)</source>
+        <translation>Summe m / Summe (m / Reindichte)</translation>
+    </message>
+    <message>
+        <source>solid density</source>
+        <translation>Reindichte</translation>
+    </message>
+    <message>
+        <source>height of the fill line over the floor: depth - fill line below rim</source>
+        <translation>Höhe der Füllhöhe über dem Boden: Tiefe - Gießrand</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held: the share that drains</source>
+        <translation>theta(0) - gehaltenes Wasser: der Anteil, der abtropft</translation>
+    </message>
+    <message>
+        <source>water held</source>
+        <translation>gehaltenes Wasser</translation>
+    </message>
+    <message>
+        <source>all open voids, between and in grains, - water held</source>
+        <translation>alle offenen Hohlräume, zwischen und in den Körnern, - gehaltenes Wasser</translation>
+    </message>
+    <message>
+        <source>water held - theta(50)</source>
+        <translation>gehaltenes Wasser - theta(50)</translation>
+    </message>
+    <message>
+        <source>volume of the mix x (litre weight + 1000 g/L x water held)</source>
+        <translation>Volumen der Mischung x (Litergewicht + 1000 g/L x gehaltenes Wasser)</translation>
+    </message>
+    <message>
+        <source>the crumble test&apos;s figures can&apos;t be (breakages 0 or more; modulus and rounds in a season above 0); make the test again</source>
+        <translation>die Zahlen des Zerfallstests können nicht sein (Brüche 0 oder mehr; Modul und Runden je Saison über 0); den Test wiederholen</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then, until another is chosen at its trees</source>
+        <translation>die Mischung wurde nach der Planung des Tages entfernt; der Tag behält sie, wie sie war, bis bei seinen Bäumen eine andere gewählt wird</translation>
+    </message>
+    <message>
+        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}: choose it at its trees to take that</source>
+        <translation>die Mischung wurde nach der Planung des Tages geändert; der Tag behält Fassung {version}, die neueste ist {newest}: sie bei seinen Bäumen wählen, um sie zu nehmen</translation>
+    </message>
+    <message>
+        <source>a bag of {bag_l} L was assumed, as is usual for the material; type the litres of a bag</source>
+        <translation>ein Sack von {bag_l} L wurde angenommen, wie für das Material üblich; die Liter eines Sacks eintragen</translation>
+    </message>
+    <message>
+        <source>no yield was measured, so {percent} % usable was assumed; sieve the bag</source>
+        <translation>es wurde keine Ausbeute gemessen, deshalb wurden {percent} % nutzbar angenommen; den Sack sieben</translation>
+    </message>
+    <message>
+        <source>without a root-mass plan all the pot holds was counted, {volume_l} L; plan the root mass, or type the litres</source>
+        <translation>ohne Ballenplan wurde alles gezählt, was die Schale fasst, {volume_l} L; den Ballen planen oder die Liter eintragen</translation>
+    </message>
+    <message>
+        <source>the search for wishes that exclude each other was stopped after {seconds} s; those shown do, there may be more</source>
+        <translation>die Suche nach Wünschen, die einander ausschließen, wurde nach {seconds} s angehalten; die gezeigten tun es, es kann weitere geben</translation>
+    </message>
+    <message>
+        <source>only wishes about grading and shares were looked through for such that exclude each other, three at a time; wishes about air, water or price may do so too</source>
+        <translation>nur Wünsche an Körnung und Anteile wurden darauf durchsucht, ob sie einander ausschließen, drei auf einmal; Wünsche an Luft, Wasser oder Preis können es auch tun</translation>
+    </message>
+    <message>
+        <source>free shares are improved from fixed starts, so a better recipe may exist; search in whole parts for a proof</source>
+        <translation>freie Anteile werden von festen Startpunkten aus verbessert, deshalb kann es ein besseres Rezept geben; für einen Beweis in ganzen Teilen suchen</translation>
+    </message>
+    <message>
+        <source>there are {recipes} recipes, too many to try all; the best score may be lower by up to {gap}: allow fewer components or parts for a proof</source>
+        <translation>es gibt {recipes} Rezepte, zu viele, um alle durchzurechnen; die beste Wertung kann um bis zu {gap} niedriger sein: für einen Beweis weniger Bestandteile oder Teile erlauben</translation>
+    </message>
+    <message>
+        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known: sieve it there</source>
+        <translation>wurde bei {aperture_mm} mm, die ein Wunsch liest, nicht geprüft; Boden oder gröbste Klasse stehen für das Unbekannte: dort sieben</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file and was left out; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} lässt sich nicht aus der Datei lesen und wurde ausgelassen; aus einer Sicherung übernehmen oder neu schreiben</translation>
+    </message>
+    <message>
+        <source>this {kind} was corrected since the file was written; it stays as it is here: look which of the two is right</source>
+        <translation>{kind}: seit die Datei geschrieben wurde, berichtigt; es bleibt, wie es hier ist: nachsehen, welches von beiden stimmt</translation>
+    </message>
+    <message>
+        <source>as many more lines were corrected since and stay as they are here: {count}</source>
+        <translation>so viele weitere Zeilen wurden seither berichtigt und bleiben, wie sie hier sind: {count}</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue, so it is taken as your own; nearest there: {nearest}</source>
+        <translation>der Katalog hat kein Material namens {name}, darum gilt es als eigenes; am nächsten dort: {nearest}</translation>
+    </message>
+    <message>
+        <source>comes in as {to}, the next free number: {id} here is another line</source>
+        <translation>kommt als {to} herein, die nächste freie Nummer: {id} ist hier eine andere Zeile</translation>
+    </message>
+    <message>
+        <source>as many more lines come in under the next free numbers: {count}</source>
+        <translation>so viele weitere Zeilen kommen unter den nächsten freien Nummern herein: {count}</translation>
+    </message>
+    <message>
+        <source>how much room the bare roots take is not known, so the fill is for the whole pot; what is left goes back to stock</source>
+        <translation>wie viel Raum die nackten Wurzeln nehmen, ist nicht bekannt, deshalb gilt die Füllung für die ganze Schale; was übrig ist, geht in den Vorrat zurück</translation>
+    </message>
+    <message>
+        <source>a corner would have to be rounded off where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>eine Ecke müsste abgerundet werden, wo nichts weg darf; eine größere Schale nehmen oder den Baum drehen</translation>
+    </message>
+    <message>
+        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: take a larger pot</source>
+        <translation>damit es passt, müssten insgesamt {percent} % ab; mehr als 70 % werden nie empfohlen, auch nicht in Etappen: eine größere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>nothing is left to fill: root mass, trunk and stones take up all the pot; look at their lengths</source>
+        <translation>es bleibt nichts zu füllen: Ballen, Stamm und Steine nehmen die ganze Schale ein; ihre Maße ansehen</translation>
+    </message>
+    <message>
+        <source>a shoulder would be steeper than 35 degrees between rim and root mass; sink the tree, or take a wider pot</source>
+        <translation>eine Schulter wäre zwischen Rand und Ballen steiler als 35 Grad; den Baum tiefer setzen oder eine breitere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>after everything that may be done the root mass still sticks out {excess_cm} cm; take a larger pot</source>
+        <translation>nach allem, was getan werden darf, ragt der Ballen noch {excess_cm} cm heraus; eine größere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting; take a pot that opens upward if you can</source>
+        <translation>die Wand zieht ein: Wurzeln füllen den Bauch, und später kommt der Baum nur durch Schneiden heraus; wenn möglich eine Schale nehmen, die sich nach oben öffnet</translation>
+    </message>
+    <message>
+        <source>no tree is due by {until}; choose a later day to see the next</source>
+        <translation>bis {until} ist kein Baum fällig; einen späteren Tag wählen, um den nächsten zu sehen</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>die Aufzeichnung wurde inzwischen anderswo geändert; ansehen und die eigene Eingabe wiederholen</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>die Datei der Aufzeichnung ist beschädigt; die neueste unversehrte Sicherung wiederherstellen: Was danach geschrieben wurde, steht nur in der beschädigten Datei, die aufbewahrt wird</translation>
+    </message>
+    <message>
+        <source>{id} may be {text}; write the kind in front, like bag:K-07</source>
+        <translation>{id} kann {text} sein; die Art davorschreiben, wie bag:K-07</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself, which is whole: draw them anew with gritwright log check --mend, nothing is lost</source>
+        <translation>die Listen stimmen nicht mit {kind} {id} überein, der Eintrag selbst ist heil: sie mit gritwright log check --mend neu aufstellen, nichts geht verloren</translation>
+    </message>
+    <message>
+        <source>another window has this record open and saves it in another way ({mode}); close that window and open the record again</source>
+        <translation>ein anderes Fenster hat diese Aufzeichnung offen und speichert sie auf andere Weise ({mode}); jenes Fenster schließen und die Aufzeichnung noch einmal öffnen</translation>
+    </message>
+    <message>
+        <source>there is no record yet; write the first line with gritwright log add, or open the window</source>
+        <translation>es gibt noch keine Aufzeichnung; die erste Zeile mit gritwright log add schreiben oder das Fenster öffnen</translation>
+    </message>
+    <message>
+        <source>would be refused today: {fault}</source>
+        <translation>würde heute abgelehnt: {fault}</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} lässt sich nicht aus der Datei lesen; aus einer Sicherung übernehmen oder neu schreiben</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>{kind} {id} wurde inzwischen anderswo geändert; ansehen und die eigene Eingabe wiederholen</translation>
+    </message>
+    <message>
+        <source>toward</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>sticks out</source>
+        <translation>ragt heraus</translation>
+    </message>
+    <message>
+        <source>untouched</source>
+        <translation>unberührt</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>abgenommen</translation>
+    </message>
+    <message>
+        <source>mix in the pot</source>
+        <translation>Mischung in der Schale</translation>
+    </message>
+    <message>
+        <source>the upper cut stops at</source>
+        <translation>der obere Schnitt stockt bei</translation>
+    </message>
+    <message>
+        <source>then below</source>
+        <translation>dann unten</translation>
+    </message>
+    <message>
+        <source>trunk base</source>
+        <translation>Stammfuß</translation>
+    </message>
+    <message>
+        <source>{stop} or more</source>
+        <translation>{stop} oder mehr</translation>
     </message>
 </context>
 </TS>

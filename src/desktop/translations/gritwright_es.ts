@@ -152,14 +152,6 @@
         <translation>agua</translation>
     </message>
     <message>
-        <source>for plants</source>
-        <translation>disponible</translation>
-    </message>
-    <message>
-        <source>in band</source>
-        <translation>en calibre</translation>
-    </message>
-    <message>
         <source>finer</source>
         <translation>más fino</translation>
     </message>
@@ -180,8 +172,24 @@
         <translation>%1 (según el ensayo en maceta %2)</translation>
     </message>
     <message>
-        <source>by pot test</source>
-        <translation>según el ensayo en maceta</translation>
+        <source>%1 (leaning on pot test %2)</source>
+        <translation>%1 (con apoyo en el ensayo en maceta %2)</translation>
+    </message>
+    <message>
+        <source>plants can take</source>
+        <translation>para plantas</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>deseado</translation>
+    </message>
+    <message>
+        <source>pot tests</source>
+        <translation>ensayos en maceta</translation>
+    </message>
+    <message>
+        <source>leaning on %1</source>
+        <translation>con apoyo en %1</translation>
     </message>
 </context>
 <context>
@@ -323,10 +331,6 @@
         <translation>Grano de la mezcla</translation>
     </message>
     <message>
-        <source>outside the sieves used; nothing is extrapolated</source>
-        <translation>fuera de los tamices usados; nada se extrapola</translation>
-    </message>
-    <message>
         <source>D50, half is finer</source>
         <translation>D50, la mitad es más fina</translation>
     </message>
@@ -341,10 +345,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>In the wanted band</source>
-        <translation>En el calibre deseado</translation>
     </message>
     <message>
         <source>Finer than it</source>
@@ -486,6 +486,14 @@
         <source>type the wanted grain</source>
         <translation>escriba el grano deseado</translation>
     </message>
+    <message>
+        <source>outside the sieves used; a wider set would tell</source>
+        <translation>fuera de los tamices usados; un juego más amplio lo diría</translation>
+    </message>
+    <message>
+        <source>Wanted grain, by mass</source>
+        <translation>Grano deseado, en masa</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -554,10 +562,6 @@
     <message>
         <source>water</source>
         <translation>agua</translation>
-    </message>
-    <message>
-        <source>water for plants</source>
-        <translation>agua para la planta</translation>
     </message>
     <message>
         <source>wet litre weight</source>
@@ -803,6 +807,18 @@
         <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
         <translation>Esta búsqueda no tiene compromiso que mostrar: elija una maceta o escriba precios y busque de nuevo.</translation>
     </message>
+    <message>
+        <source>less than %1 points</source>
+        <translation>menos de %1 puntos</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>water plants can take</source>
+        <translation>agua disponible para plantas</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -937,10 +953,6 @@
         <translation>plan</translation>
     </message>
     <message>
-        <source>removed share</source>
-        <translation>proporción quitada</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 de %2</translation>
     </message>
@@ -1057,10 +1069,6 @@
         <translation>%1 en %2</translation>
     </message>
     <message>
-        <source>what they share</source>
-        <translation>en común</translation>
-    </message>
-    <message>
         <source>which</source>
         <translation>cuál</translation>
     </message>
@@ -1112,12 +1120,20 @@
         <source>%1 (removed)</source>
         <translation>%1 (quitado)</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>shared</source>
+        <translation>en común</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
     <message>
-        <source>sheet %1</source>
-        <translation>hoja %1</translation>
+        <source>component %1</source>
+        <translation>componente %1</translation>
     </message>
 </context>
 <context>
@@ -1368,10 +1384,6 @@
     <message>
         <source>Pot test by balance</source>
         <translation>Ensayo en maceta con balanza</translation>
-    </message>
-    <message>
-        <source>Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
-        <translation>Saturar y drenar: el aire y el agua de esta mezcla en una maceta real. Corrige las estimaciones de la mezcla y muestra cuánto erraban.</translation>
     </message>
     <message>
         <source>Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes.</source>
@@ -1737,6 +1749,10 @@
         <source>More fell through than was weighed: weigh both again.</source>
         <translation>Cayó más de lo que se pesó: pese otra vez ambos.</translation>
     </message>
+    <message>
+        <source>The air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
+        <translation>El aire y el agua de esta mezcla en una maceta real. Corrige las estimaciones de la mezcla y muestra cuánto se desviaban.</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1759,6 +1775,10 @@
     <message>
         <source>in %1 of 100 cases</source>
         <translation>en %1 de 100 casos</translation>
+    </message>
+    <message>
+        <source>, leaning on pot test %1</source>
+        <translation>, con apoyo en el ensayo en maceta %1</translation>
     </message>
 </context>
 <context>
@@ -1981,12 +2001,16 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used soil of %1</source>
-        <translation>tierra usada de %1</translation>
-    </message>
-    <message>
         <source>mix %1</source>
         <translation>mezcla %1</translation>
+    </message>
+    <message>
+        <source>tub %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>used ground of %1</source>
+        <translation>tierra usada de %1</translation>
     </message>
 </context>
 <context>
@@ -2165,20 +2189,8 @@
         <translation>Precio de un litro aprovechable</translation>
     </message>
     <message>
-        <source>%1 in the wanted band</source>
-        <translation>%1 en el calibre deseado</translation>
-    </message>
-    <message>
-        <source>the sieves do not reach the ends of the band</source>
-        <translation>los tamices no llegan a los extremos del calibre</translation>
-    </message>
-    <message>
         <source>No verdict: %1</source>
         <translation>Sin dictamen: %1</translation>
-    </message>
-    <message>
-        <source>In the band, by mass</source>
-        <translation>En calibre, en masa</translation>
     </message>
     <message>
         <source>Finer</source>
@@ -2227,6 +2239,18 @@
     <message>
         <source>finer in it</source>
         <translation>más fino en él</translation>
+    </message>
+    <message>
+        <source>Wanted grain in %1</source>
+        <translation>Grano deseado en %1</translation>
+    </message>
+    <message>
+        <source>the sieves do not reach the ends of the wanted grain</source>
+        <translation>los tamices no llegan a los extremos del grano deseado</translation>
+    </message>
+    <message>
+        <source>Wanted, by mass</source>
+        <translation>Deseado, en masa</translation>
     </message>
 </context>
 <context>
@@ -2364,10 +2388,6 @@
     <message>
         <source>Bags</source>
         <translation>Sacos</translation>
-    </message>
-    <message>
-        <source>Fractions in stock</source>
-        <translation>Fracciones en existencias</translation>
     </message>
     <message>
         <source>Enter puts the fraction into the mix.</source>
@@ -2590,10 +2610,6 @@
         <translation>Devuelto por</translation>
     </message>
     <message>
-        <source>a tree, like TR-06; empty for grain that was bought</source>
-        <translation>como TR-06; vacío: comprado</translation>
-    </message>
-    <message>
         <source>It stood in</source>
         <translation>Estuvo en</translation>
     </message>
@@ -2653,13 +2669,17 @@
         <source>%1, and what came into stock with it</source>
         <translation>%1, y lo que entró con ello en existencias</translation>
     </message>
+    <message>
+        <source>Fractions on the shelf</source>
+        <translation>Fracciones en existencias</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty if bought</source>
+        <translation>un árbol, como TR-06; vacío si se compró</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
-    <message>
-        <source>wanted band</source>
-        <translation>calibre deseado</translation>
-    </message>
     <message>
         <source>Wanted grain, from</source>
         <translation>Grano deseado, desde</translation>
@@ -2675,6 +2695,10 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>tamaño más grueso deseado</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grano deseado</translation>
     </message>
 </context>
 <context>
@@ -2792,10 +2816,6 @@
         <translation>Cuánto</translation>
     </message>
     <message>
-        <source>900 g or 2 L, dry</source>
-        <translation>900 g o 2 L, seco</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>El</translation>
     </message>
@@ -2884,10 +2904,6 @@
         <translation>Una cubeta no se puede echar en sí misma: nombre otra.</translation>
     </message>
     <message>
-        <source>Mix left over in stock</source>
-        <translation>Mezcla sobrante en existencias</translation>
-    </message>
-    <message>
         <source>no.</source>
         <translation>n.º</translation>
     </message>
@@ -2898,6 +2914,14 @@
     <message>
         <source>since</source>
         <translation>desde</translation>
+    </message>
+    <message>
+        <source>Mix left over on the shelf</source>
+        <translation>Mezcla sobrante en existencias</translation>
+    </message>
+    <message>
+        <source>Put this tub into the mix</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2944,6 +2968,10 @@
     <message>
         <source>%1; by pot test %2</source>
         <translation>%1; según el ensayo en maceta %2</translation>
+    </message>
+    <message>
+        <source>%1; leaning on pot test %2</source>
+        <translation>%1; con apoyo en el ensayo en maceta %2</translation>
     </message>
 </context>
 <context>
@@ -3091,10 +3119,6 @@
     <message>
         <source>Pot labels...</source>
         <translation>Etiquetas de maceta...</translation>
-    </message>
-    <message>
-        <source>Root plans...</source>
-        <translation>Planes de cepellón...</translation>
     </message>
     <message>
         <source>Write as PDF: %1</source>
@@ -3247,10 +3271,6 @@
     <message>
         <source>kept root mass</source>
         <translation>cepellón que queda</translation>
-    </message>
-    <message>
-        <source>Find parts from stock</source>
-        <translation>Buscar partes en existencias</translation>
     </message>
     <message>
         <source>Find a recipe from what is on the shelf</source>
@@ -3465,10 +3485,6 @@
         <translation>etiquetas de maceta</translation>
     </message>
     <message>
-        <source>root plans</source>
-        <translation>planes de cepellón</translation>
-    </message>
-    <message>
         <source>season</source>
         <translation>temporada</translation>
     </message>
@@ -3572,6 +3588,18 @@
         <source>likely: %1, Enter takes it</source>
         <translation>probable: %1, Intro lo toma</translation>
     </message>
+    <message>
+        <source>Root-mass plans...</source>
+        <translation>Planes de cepellón...</translation>
+    </message>
+    <message>
+        <source>Find parts from the shelf</source>
+        <translation>Buscar partes en existencias</translation>
+    </message>
+    <message>
+        <source>root-mass plans</source>
+        <translation>planes de cepellón</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3672,7 +3700,7 @@
         <translation>&amp;Tomar su plan del registro</translation>
     </message>
     <message>
-        <source>R&amp;oot plans as PDF...</source>
+        <source>R&amp;oot-mass plans as PDF...</source>
         <translation>Planes de &amp;cepellón como PDF...</translation>
     </message>
 </context>
@@ -4108,10 +4136,6 @@
         <translation>peso por litro</translation>
     </message>
     <message>
-        <source>grams of one loosely poured litre</source>
-        <translation>gramos de un litro vertido suelto</translation>
-    </message>
-    <message>
         <source>weigh a litre</source>
         <translation>pese un litro</translation>
     </message>
@@ -4159,16 +4183,16 @@
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>Sin material hay que pesar el litro antes de que el componente pueda entrar en la mezcla.</translation>
     </message>
+    <message>
+        <source>of one litre, loosely poured</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GroupsPage</name>
     <message>
         <source>Groups of trees</source>
         <translation>Grupos de árboles</translation>
-    </message>
-    <message>
-        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation>Con lo que empieza una búsqueda de partes. Es práctica común, nunca el único camino: su clima, su agua y sus manos saben más.</translation>
     </message>
     <message>
         <source>group</source>
@@ -4339,6 +4363,10 @@
         <source>Remo&amp;ve</source>
         <translation>&amp;Quitar</translation>
     </message>
+    <message>
+        <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ImportPage</name>
@@ -4395,10 +4423,6 @@
         <translation>Registros del archivo y qué será de ellos</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejar</translation>
-    </message>
-    <message>
         <source>One moment...</source>
         <translation>Un momento...</translation>
     </message>
@@ -4409,10 +4433,6 @@
     <message>
         <source>No file is chosen yet.</source>
         <translation>Aún no se ha elegido un archivo.</translation>
-    </message>
-    <message>
-        <source>%1 %2 (taken in all the same)</source>
-        <translation>%1 %2 (se incorpora igualmente)</translation>
     </message>
     <message numerus="yes">
         <source>%n record(s) to take in</source>
@@ -4449,6 +4469,14 @@
     <message>
         <source>pots</source>
         <translation>macetas</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>%1 (taken in all the same)</source>
+        <translation>%1 (se tomó de todos modos)</translation>
     </message>
 </context>
 <context>
@@ -4710,10 +4738,6 @@
     <message>
         <source>&amp;File</source>
         <translation>&amp;Archivo</translation>
-    </message>
-    <message>
-        <source>&amp;New bench</source>
-        <translation>Banco &amp;nuevo</translation>
     </message>
     <message>
         <source>bench cleared</source>
@@ -5329,6 +5353,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
         <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes: elija aquí otra.</translation>
     </message>
+    <message>
+        <source>Cl&amp;ear the bench</source>
+        <translation>&amp;Vaciar el banco</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -5710,10 +5738,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>componente %1</translation>
     </message>
     <message>
-        <source>Show the sheet of %1</source>
-        <translation>Mostrar la hoja de %1</translation>
-    </message>
-    <message>
         <source>Parts of %1, slider</source>
         <translation>Partes de %1, deslizador</translation>
     </message>
@@ -5736,6 +5760,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>A mix here has up to %1 components; remove one first.</source>
         <translation>Aquí una mezcla tiene hasta %1 componentes; quite primero uno.</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Mostrar %1</translation>
     </message>
 </context>
 <context>
@@ -5899,32 +5927,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>por dentro, a media profundidad</translation>
     </message>
     <message>
-        <source>&amp;Base, length</source>
-        <translation>F&amp;ondo, largo</translation>
-    </message>
-    <message>
-        <source>base of the pot</source>
-        <translation>fondo de la maceta</translation>
-    </message>
-    <message>
         <source>as the rim: straight walls</source>
         <translation>como el borde: paredes rectas</translation>
-    </message>
-    <message>
-        <source>&amp;Base, diameter</source>
-        <translation>F&amp;ondo, diámetro</translation>
-    </message>
-    <message>
-        <source>&amp;Base, across flats</source>
-        <translation>F&amp;ondo, entre caras</translation>
-    </message>
-    <message>
-        <source>Base, wi&amp;dth</source>
-        <translation>Fondo, anc&amp;ho</translation>
-    </message>
-    <message>
-        <source>base width of the pot</source>
-        <translation>ancho del fondo de la maceta</translation>
     </message>
     <message>
         <source>Corner e&amp;xponent</source>
@@ -6007,20 +6011,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>longitud bajo el fondo</translation>
     </message>
     <message>
-        <source>Ti&amp;lt, degrees</source>
-        <translation>Inclinación, &amp;grados</translation>
-    </message>
-    <message>
         <source>tilt of the pot</source>
         <translation>inclinación de la maceta</translation>
     </message>
     <message>
         <source>about the length; level if empty</source>
         <translation>a lo largo; vacío: a nivel</translation>
-    </message>
-    <message>
-        <source>Wo&amp;rking in</source>
-        <translation>Asen&amp;tado</translation>
     </message>
     <message>
         <source>settling</source>
@@ -6073,6 +6069,38 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>as typed, or choose one</source>
         <translation>como se escribió, o elija una</translation>
+    </message>
+    <message>
+        <source>Floor, length</source>
+        <translation>Fondo, largo</translation>
+    </message>
+    <message>
+        <source>floor of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor, diameter</source>
+        <translation>Fondo, diámetro</translation>
+    </message>
+    <message>
+        <source>Floor, across flats</source>
+        <translation>Fondo, entre caras</translation>
+    </message>
+    <message>
+        <source>Floor, width</source>
+        <translation>Fondo, ancho</translation>
+    </message>
+    <message>
+        <source>floor width of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt, deg&amp;rees</source>
+        <translation>&amp;Inclinación, grados</translation>
+    </message>
+    <message>
+        <source>Sett&amp;ling</source>
+        <translation>Asen&amp;tamiento</translation>
     </message>
 </context>
 <context>
@@ -6325,10 +6353,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>&amp;Llenado con agua</translation>
     </message>
     <message>
-        <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>medido; prevalece</translation>
-    </message>
-    <message>
         <source>water fill</source>
         <translation>llenado con agua</translation>
     </message>
@@ -6347,10 +6371,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Top dressing</source>
         <translation>Cobertura</translation>
-    </message>
-    <message>
-        <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>común: 0,3 a 0,5; vacío: nada</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -6467,6 +6487,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>mound</source>
         <translation>montículo</translation>
+    </message>
+    <message>
+        <source>measured; overrides the lengths</source>
+        <translation>medido; prevalece</translation>
+    </message>
+    <message>
+        <source>usual 0.3 to 0.5; none if empty</source>
+        <translation>usual 0.3 a 0.5; vacío: ninguno</translation>
     </message>
 </context>
 <context>
@@ -6590,6 +6618,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
         <translation>Entretanto se cambió en otra parte a «%1», así que lo que escribió aún no está guardado. Intro guarda lo suyo, Escape toma lo otro.</translation>
+    </message>
+    <message>
+        <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6856,10 +6888,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>cubeta %1: %2</translation>
     </message>
     <message>
-        <source>used soil of %1: %2</source>
-        <translation>tierra usada de %1: %2</translation>
-    </message>
-    <message>
         <source>mix %1: %2</source>
         <translation>mezcla %1: %2</translation>
     </message>
@@ -6977,10 +7005,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>mix %1 opened</source>
         <translation>mezcla %1 abierta</translation>
-    </message>
-    <message>
-        <source>No bag stands behind %1: its sheet is empty.</source>
-        <translation>Detrás de %1 no hay ningún saco: su hoja está vacía.</translation>
     </message>
     <message>
         <source>Save a copy of the record</source>
@@ -7114,6 +7138,22 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
         <translation>El ensayo de tamizado de %1 no está guardado y ha dejado el banco: Deshacer lo devuelve.</translation>
     </message>
+    <message>
+        <source>used ground of %1: %2</source>
+        <translation>tierra usada de %1: %2</translation>
+    </message>
+    <message>
+        <source>tub %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bag stands behind %1: type its sieve test.</source>
+        <translation>Ningún saco respalda %1: escriba su ensayo de tamizado.</translation>
+    </message>
+    <message>
+        <source>Written to %1, but not all of it. %2.</source>
+        <translation>Escrito en %1, pero no todo. %2.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -7159,10 +7199,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
 </context>
 <context>
     <name>gritwright::desktop::RootPlanTab</name>
-    <message>
-        <source>&amp;Tree</source>
-        <translation>Árb&amp;ol</translation>
-    </message>
     <message>
         <source>Tree to plan for</source>
         <translation>Árbol que planificar</translation>
@@ -7218,10 +7254,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>group</source>
         <translation>grupo</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>&amp;Grupo</translation>
     </message>
     <message>
         <source>Pot it goes into</source>
@@ -7524,22 +7556,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Hecho: escribir este plan en el historial del árbol</translation>
     </message>
     <message>
-        <source>Print the root-plan sheet</source>
-        <translation>Imprimir la hoja del plan de cepellón</translation>
-    </message>
-    <message>
-        <source>Save the root-plan sheet as PDF</source>
-        <translation>Guardar la hoja del plan de cepellón como PDF</translation>
-    </message>
-    <message>
-        <source>Root-plan sheet as PDF</source>
-        <translation>Hoja del plan de cepellón como PDF</translation>
-    </message>
-    <message>
-        <source>root plan %1.pdf</source>
-        <translation>plan de cepellón %1.pdf</translation>
-    </message>
-    <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
@@ -7826,6 +7842,38 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
         <translation>El plan %1 se queda: lo nombra el historial de un árbol o una jornada. Empiece en su lugar un plan nuevo.</translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>&amp;Grupo de especies</translation>
+    </message>
+    <message>
+        <source>New plan for &amp;tree</source>
+        <translation>Nuevo plan para el árb&amp;ol</translation>
+    </message>
+    <message>
+        <source>Print the root-mass plan</source>
+        <translation>Imprimir el plan de cepellón</translation>
+    </message>
+    <message>
+        <source>Save the root-mass plan as PDF</source>
+        <translation>Guardar el plan de cepellón como PDF</translation>
+    </message>
+    <message>
+        <source>Root-mass plan as PDF</source>
+        <translation>Plan de cepellón como PDF</translation>
+    </message>
+    <message>
+        <source>root-mass plan %1.pdf</source>
+        <translation>plan de cepellón %1.pdf</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 o más</translation>
     </message>
 </context>
 <context>
@@ -8248,6 +8296,18 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Weigh every fraction first</source>
         <translation>Pese antes cada fracción</translation>
+    </message>
+    <message>
+        <source>Screened on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day of the screening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today; or a day like 2026-03-14</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8769,13 +8829,13 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>%1 Left out below the pan: %2</source>
         <translation>%1 Se dejó fuera debajo de la bandeja: %2</translation>
     </message>
+    <message>
+        <source>%1 They came from fine to coarse and were turned round.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
-    <message>
-        <source>Sheet</source>
-        <translation>Hoja</translation>
-    </message>
     <message>
         <source>Bag</source>
         <translation>Saco</translation>
@@ -8835,6 +8895,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>as typed</source>
         <translation>lo escrito</translation>
+    </message>
+    <message>
+        <source>Component</source>
+        <translation>Componente</translation>
     </message>
 </context>
 <context>
@@ -8918,6 +8982,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1, at the typical litre weight of %2: measure its own.</source>
         <translation>%1, al peso por litro típico de %2: mida el suyo.</translation>
+    </message>
+    <message>
+        <source>32 oz or 2 qt, dry</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9119,10 +9187,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Aún no hay árboles. Añada el primero: su especie y grupo, y luego en qué se trasplantó la última vez.</translation>
     </message>
     <message>
-        <source>how it is</source>
-        <translation>cómo está</translation>
-    </message>
-    <message>
         <source>Add a t&amp;ree</source>
         <translation>Añadir &amp;un árbol</translation>
     </message>
@@ -9167,20 +9231,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Grupo de especies</translation>
     </message>
     <message>
-        <source>what the tree bears when it is repotted goes by its group</source>
-        <translation>lo que el árbol soporta al trasplantarlo depende de su grupo</translation>
-    </message>
-    <message>
         <source>not chosen yet</source>
         <translation>aún sin elegir</translation>
     </message>
     <message>
         <source>group</source>
         <translation>grupo</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>&amp;Grupo</translation>
     </message>
     <message>
         <source>Since the year</source>
@@ -9213,10 +9269,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Trunk base, right</source>
         <translation>Base del tronco, derecha</translation>
-    </message>
-    <message>
-        <source>of the root mass&apos;s middle, from the old front</source>
-        <translation>desde el centro del cepellón</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -9315,20 +9367,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>nota</translation>
     </message>
     <message>
-        <source>How it did</source>
-        <translation>Cómo le fue</translation>
-    </message>
-    <message>
-        <source>How the tree did, newest first</source>
-        <translation>Cómo le fue al árbol, lo más nuevo primero</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>día</translation>
-    </message>
-    <message>
-        <source>seen</source>
-        <translation>visto</translation>
     </message>
     <message>
         <source>Day it was seen</source>
@@ -9339,20 +9379,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>como 2026-03-14</translation>
     </message>
     <message>
-        <source>How it was</source>
-        <translation>Cómo estaba</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>revisado para trasplante</translation>
     </message>
     <message>
         <source>Da&amp;y</source>
         <translation>&amp;Día</translation>
-    </message>
-    <message>
-        <source>it was</source>
-        <translation>estaba</translation>
     </message>
     <message>
         <source>What was seen</source>
@@ -9401,10 +9433,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>bare-rooted</source>
         <translation>raíz desnuda</translation>
-    </message>
-    <message>
-        <source>removed</source>
-        <translation>quitado</translation>
     </message>
     <message>
         <source>untouched</source>
@@ -9530,6 +9558,30 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>what was done</source>
         <translation>lo que se hizo</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>&amp;Grupo de especies</translation>
+    </message>
+    <message>
+        <source>of the root mass&apos;s middle</source>
+        <translation>del centro del cepellón</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>The tree&apos;s condition, newest first</source>
+        <translation>Estado del árbol, lo más reciente primero</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -9639,10 +9691,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>masa de un litro, drenado</translation>
     </message>
     <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>capacidad de intercambio catiónico de un litro</translation>
-    </message>
-    <message>
         <source>of a mixed litre, in your own currency</source>
         <translation>de un litro mezclado, en su moneda</translation>
     </message>
@@ -9673,14 +9721,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>water in pot, %</source>
         <translation>agua en maceta, %</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>para la planta, %</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>litro mojado, g/L</translation>
     </message>
     <message>
         <source>exchange, meq/L</source>
@@ -9729,6 +9769,18 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
         <translation>tamaños en mm con porcentaje que pasa: 4.75 95; 2.36 42</translation>
+    </message>
+    <message>
+        <source>exchange capacity of a litre</source>
+        <translation>capacidad de intercambio de un litro</translation>
+    </message>
+    <message>
+        <source>plants can take, %</source>
+        <translation>disponible para plantas, %</translation>
+    </message>
+    <message>
+        <source>wet litre, %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9980,10 +10032,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el ensayo y los valores habituales distan mucho, así que no se confía en ninguno tanto como pretende: el margen es {factor} veces mayor; repita el ensayo</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
-        <translation>ningún k entre 2 y 40 cm mm da el {capacity_percent} % de agua medido; el más cercano es {k_cm_mm}: revise las masas, el volumen y la granulometría</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>al inundar solo se llenó el {percent} % de los huecos entre granos; ¿se inundó despacio desde abajo, tras un día de remojo?</translation>
     </message>
@@ -10020,52 +10068,16 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el grano perdió un {percent} % de su volumen al asentarlo; lo habitual es del 5 al 13 %: ¿se llenó suelto?</translation>
     </message>
     <message>
-        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
-        <translation>el módulo de finura lee {aperture_mm} mm en la curva, ese tamiz no se usó</translation>
-    </message>
-    <message>
-        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm</source>
-        <translation>el módulo de finura no está definido: un {percent} % es más fino que el tamiz más fino, {finest_mm} mm, y hace falta {aperture_mm} mm</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones</source>
-        <translation>un {percent} % quedó en el tamiz más grueso, {aperture_mm} mm; el módulo de finura no lo cuenta en tamices más gruesos</translation>
-    </message>
-    <message>
-        <source>a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated</source>
-        <translation>una cifra de laboratorio sin valor necesita un tamaño fuera de los tamices usados; nada se extrapola</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests: k {k_cm_mm} cm mm</source>
-        <translation>según {count} de sus ensayos en maceta: k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
         <source>the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike</source>
         <translation>los ensayos en maceta se hicieron con otra mezcla; lo que enseñan vale para esta solo en la medida en que el grano se parezca</translation>
-    </message>
-    <message>
-        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm</source>
-        <translation>aire y agua salen de {count} ensayos en maceta propios de la mezcla {mix}, el último es {test}: k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm</source>
-        <translation>según {count} de sus ensayos en maceta ({dates}): k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>no rigid grain: the packing model is less certain for it</source>
         <translation>no es un grano rígido: el modelo de empaquetamiento es menos seguro para él</translation>
     </message>
     <message>
-        <source>the exchange capacity is not known, so the mix has none</source>
-        <translation>no se conoce la capacidad de intercambio, así que la mezcla no tiene ninguna</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>todos los componentes tienen 0 partes; dé una parte a alguno</translation>
-    </message>
-    <message>
-        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
-        <translation>un {percent} % es más fino que {aperture_mm} mm y se toma como grano de {size_mm} mm</translation>
     </message>
     <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
@@ -10078,14 +10090,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the mix swells by {percent} %: it takes more room than its components apart</source>
         <translation>la mezcla se esponja un {percent} %: ocupa más que sus componentes por separado</translation>
-    </message>
-    <message>
-        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm</source>
-        <translation>un {percent} % es más grueso que {aperture_mm} mm y se toma como que acaba en {top_mm} mm</translation>
-    </message>
-    <message>
-        <source>figures that were not given are typical values of the catalogue, not measured</source>
-        <translation>las cifras que no se dieron son valores típicos del catálogo, no medidos</translation>
     </message>
     <message>
         <source>weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points</source>
@@ -10164,24 +10168,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{higher_g} g no supera {lower_g} g; se espera tara, seco, drenado, inundado en orden creciente</translation>
     </message>
     <message>
-        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
-        <translation>los litros se toman en proporción a la masa; el grano cribado queda más suelto, así que salen algo cortos</translation>
-    </message>
-    <message>
-        <source>what the screening keeps is {percent} % in the band, {finer_percent} % finer</source>
-        <translation>lo que el cribado conserva está un {percent} % en calibre, un {finer_percent} % más fino</translation>
-    </message>
-    <message>
         <source>{percent} % is 1-2 mm: good for very small pots and for top dressing</source>
         <translation>un {percent} % es de 1-2 mm: bueno para macetas muy pequeñas y para cobertura</translation>
     </message>
     <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>por encima de 2 mm (aquí {size_mm} mm) la estimación acierta a 3,5 puntos en el mejor caso; un ensayo en maceta la mejora</translation>
-    </message>
-    <message>
-        <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
-        <translation>no se conoce el grano de la capa de fondo; el agua se calcula como si la mezcla llegara al fondo</translation>
     </message>
     <message>
         <source>the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time</source>
@@ -10260,20 +10252,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el área es {area_cm2} cm2; se espera como máximo un cuadrado de diez metros</translation>
     </message>
     <message>
-        <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
-        <translation>un rectángulo de esquinas suaves necesita su exponente (2 es una elipse, 4 un rectángulo de esquinas suaves)</translation>
-    </message>
-    <message>
         <source>the exponent is {exponent}; expected at most {limit}</source>
         <translation>el exponente es {exponent}; se espera como máximo {limit}</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>el exponente es {exponent}; debe ser 1 o más</translation>
-    </message>
-    <message>
-        <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
-        <translation>el radio de redondeo {radius_cm} cm no deja fondo; aquí cabe como máximo {limit_cm} cm</translation>
     </message>
     <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
@@ -10340,20 +10324,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{text} no es un día; se espera una fecha como 2026-03-14</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
-        <translation>el archivo está dañado; no se modificó. Restaure la copia de seguridad buena más reciente</translation>
-    </message>
-    <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
         <translation>el archivo ya no está donde se abrió; guarde una copia de lo que está abierto</translation>
     </message>
     <message>
         <source>this is a folder; name a file</source>
         <translation>esto es una carpeta; indique un archivo</translation>
-    </message>
-    <message>
-        <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
-        <translation>no se encontró la carpeta de los materiales de referencia; ponga en GRITWRIGHT_DATA la carpeta que contiene materials/</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10370,10 +10346,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>el tamaño de la bandeja {size_mm} mm debe ser mayor que 0 y no superar el tamiz más fino, {finest_mm} mm</translation>
-    </message>
-    <message>
-        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
-        <translation>lo que pasa iba de {low_percent} a {high_percent} % y se reescaló a 0-100 %</translation>
     </message>
     <message>
         <source>the top size {size_mm} mm has to lie above the coarsest sieve, {coarsest_mm} mm</source>
@@ -10420,28 +10392,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una nitidez de {sharpness} no es posible; se espera más de 0</translation>
     </message>
     <message>
-        <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
-        <translation>no se dio masa inicial: los porcentajes se refieren a los {mass_g} g recuperados, y una pérdida no se notaría</translation>
-    </message>
-    <message>
-        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
-        <translation>medido en litros: proporciones de volumen suelto en lugar de masa, como si todas las fracciones fueran igual de densas</translation>
-    </message>
-    <message>
         <source>{percent} % crumbs can&apos;t be; expected 0 to 100</source>
         <translation>un {percent} % de fragmentos no es posible; se espera de 0 a 100</translation>
     </message>
     <message>
         <source>a sieve of {diameter_mm} mm has no sieving area; give the diameter of the frame in mm</source>
         <translation>un tamiz de {diameter_mm} mm no tiene superficie de tamizado; dé el diámetro del marco en mm</translation>
-    </message>
-    <message>
-        <source>the fractions outweigh the sample by {percent} %; the balance&apos;s resolution explains it, the percentages bear it</source>
-        <translation>las fracciones pesan un {percent} % más que la muestra; la resolución de la balanza lo explica y los porcentajes lo soportan</translation>
-    </message>
-    <message>
-        <source>{percent} % of the sample was lost while sieving; above 0.3 % a laboratory would repeat the test</source>
-        <translation>un {percent} % de la muestra se perdió al tamizar; por encima del 0,3 % un laboratorio repetiría el ensayo</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving, more than 1 %: look for a spilled or forgotten pan</source>
@@ -10476,14 +10432,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un {percent} % es más fino que el tamiz más fino, {aperture_mm} mm; un tamiz más fino mostraría dónde empieza el polvo</translation>
     </message>
     <message>
-        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>no definido: {list}; un {percent} % pasa el tamiz más grueso, {aperture_mm} mm, y nada se extrapola</translation>
-    </message>
-    <message>
-        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>no definido: {list}; un {percent} % es más fino que el tamiz más fino, {aperture_mm} mm, y nada se extrapola</translation>
-    </message>
-    <message>
         <source>{count} can&apos;t be the number of a test; expected 1 or more</source>
         <translation>{count} no puede ser el número de un ensayo; se espera 1 o más</translation>
     </message>
@@ -10498,10 +10446,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm; take {least_g} g or more</source>
         <translation>{mass_g} g es una muestra pequeña para grano de {size_mm} mm; tome {least_g} g o más</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
-        <translation>un {percent} % quedó en el tamiz más grueso, {aperture_mm} mm; lo que necesita su tamaño lo toma como que acaba en {top_mm} mm</translation>
     </message>
     <message>
         <source>{text} is no basis; expected original or recovered</source>
@@ -10556,10 +10500,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una masa de {mass_kg} kg no es posible; se espera 0 o más</translation>
     </message>
     <message>
-        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
-        <translation>la mezcla se cambió después de planificar la jornada; la jornada conserva la versión {version}, la más nueva es {newest}</translation>
-    </message>
-    <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
         <translation>no se da asentamiento; los litros son vertidos, y asentados quedan cerca de un 8 % más bajos</translation>
     </message>
@@ -10588,24 +10528,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{volume_l} L en la estantería no es posible; se espera 0 o más</translation>
     </message>
     <message>
-        <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
-        <translation>se supuso un saco de {bag_l} L, lo habitual para el material</translation>
-    </message>
-    <message>
-        <source>no yield was measured; {percent} % usable was assumed, where a tenth to a third of a bag is commonly lost</source>
-        <translation>no se midió rendimiento; se supuso un {percent} % aprovechable, donde es común perder de una décima a una tercera parte del saco</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>el trabajo no se puede ordenar por {text}; se espera bud, mix, helper o name</translation>
     </message>
     <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} no es un momento del día; se espera evening o morning</translation>
-    </message>
-    <message>
-        <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
-        <translation>sin plan de cepellón se contó todo lo que cabe en la maceta, {volume_l} L</translation>
     </message>
     <message>
         <source>screened grain has no yield; leave one of the two out</source>
@@ -10624,20 +10552,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se pueden buscar recetas de {value} componentes; se espera de 1 a {most}</translation>
     </message>
     <message>
-        <source>the search for contradictions was stopped after {seconds} s; the sets shown cannot hold, but there may be smaller ones and more</source>
-        <translation>la búsqueda de contradicciones se detuvo a los {seconds} s; los conjuntos mostrados no pueden cumplirse, pero puede haber menores y más</translation>
-    </message>
-    <message>
-        <source>here only wishes on gradings and shares of volume are searched for contradictions, three at a time</source>
-        <translation>aquí solo se buscan contradicciones entre deseos sobre granulometría y proporciones de volumen, de tres en tres</translation>
-    </message>
-    <message>
         <source>the wish names more than one figure; make a wish of each</source>
         <translation>el deseo nombra más de una cifra; haga un deseo de cada una</translation>
-    </message>
-    <message>
-        <source>free shares are improved from a fixed set of starts; a better recipe may exist</source>
-        <translation>las proporciones libres se mejoran desde un conjunto fijo de partidas; puede haber una receta mejor</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected 0 or more</source>
@@ -10668,10 +10584,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{key} es false; omita el deseo o escriba true</translation>
     </message>
     <message>
-        <source>the space of {recipes} recipes is too large to walk whole; the best score may be lower by up to {gap}</source>
-        <translation>el espacio de {recipes} recetas es demasiado grande para recorrerlo entero; la mejor puntuación puede ser hasta {gap} más baja</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} no se puede leer; se espera un tamaño en mm y el porcentaje que pasa, como 4.75 90-100, con ; entre puntos</translation>
     </message>
@@ -10688,10 +10600,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>ninguna de las {recipes} recetas puntúa más bajo; entre las que puntúan igual puede haber una más barata o más sencilla</translation>
     </message>
     <message>
-        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation>no se ensayó a {aperture_mm} mm, que un deseo lee; su bandeja o su clase más gruesa suple lo que no se sabe</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>unas existencias de {value} L no son posibles; se espera 0 o más</translation>
     </message>
@@ -10702,10 +10610,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>un peso de {weight} no es posible; se espera 0 o más</translation>
-    </message>
-    <message>
-        <source>the file can&apos;t be written; look whether the folder is there and has room</source>
-        <translation>no se puede escribir el archivo; mire si la carpeta existe y tiene espacio</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -10740,10 +10644,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>este grupo no se deja a raíz desnuda: conserve el núcleo</translation>
     </message>
     <message>
-        <source>how much room the bare roots take is not known; the fill is for the whole pot</source>
-        <translation>no se sabe cuánto espacio ocupan las raíces desnudas; el llenado es para toda la maceta</translation>
-    </message>
-    <message>
         <source>bare-root tropicals only while they grow</source>
         <translation>tropicales a raíz desnuda solo mientras crecen</translation>
     </message>
@@ -10776,14 +10676,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{years} años no es posible; se espera de 1 a 100</translation>
     </message>
     <message>
-        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot</source>
-        <translation>para que quepa habría que quitar en total un {percent} %; más del 70 % nunca se aconseja, tampoco por etapas: una maceta mayor</translation>
-    </message>
-    <message>
-        <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
-        <translation>el cepellón ocupa más de lo que la maceta contiene a su lado (quedan {volume_ml} mL); revise sus medidas y lo desplazado</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>la maceta elegida es pequeña; cabe en la maceta libre {pot}</translation>
     </message>
@@ -10796,20 +10688,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el cepellón sobresale {rise_cm} cm de la tierra: rodéelo de esfagno</translation>
     </message>
     <message>
-        <source>a shoulder would be steeper than 35 degrees between rim and root mass</source>
-        <translation>un talud tendría más de 35 grados entre borde y cepellón</translation>
-    </message>
-    <message>
         <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>enfermo: se quitan raíces muertas y podridas, ninguna sana; limpie las herramientas, tire la tierra vieja</translation>
     </message>
     <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>no de una vez: estos cortes y vuelta a la maceta antigua, el resto cuando el árbol se haya recuperado</translation>
-    </message>
-    <message>
-        <source>after everything that may be done the root mass still sticks out {excess_cm} cm</source>
-        <translation>después de todo lo que se puede hacer, el cepellón aún sobresale {excess_cm} cm</translation>
     </message>
     <message>
         <source>a table of areas has no outline; a round one is assumed</source>
@@ -10828,16 +10712,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la base del tronco quedaría enterrada donde se puso; se subió hasta la tierra</translation>
     </message>
     <message>
-        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting</source>
-        <translation>la pared se mete hacia dentro: las raíces llenan la panza, y después el árbol solo sale cortando</translation>
-    </message>
-    <message>
         <source>there is no group {group}; expected one of {expected}</source>
         <translation>no hay ningún grupo {group}; se espera uno de {expected}</translation>
-    </message>
-    <message>
-        <source>no tree is due by {until}</source>
-        <translation>a ningún árbol le toca hasta {until}</translation>
     </message>
     <message>
         <source>the record has {mass_g} g; count what is there</source>
@@ -10868,20 +10744,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>detenido; no se escribió nada</translation>
     </message>
     <message>
-        <source>{id} may be {text}; write the kind in front</source>
-        <translation>{id} puede ser {text}; escriba el tipo delante</translation>
-    </message>
-    <message>
         <source>there is nothing to redo</source>
         <translation>no hay nada que rehacer</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
         <translation>no hay nada que deshacer</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
-        <translation>{kind} {id} se cambió entretanto en otra parte; mírelo de nuevo</translation>
     </message>
     <message>
         <source>air</source>
@@ -10906,18 +10774,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>(theta_0 - water in the grains) / voids between grains</source>
         <translation>(theta_0 - agua en los granos) / huecos entre granos</translation>
-    </message>
-    <message>
-        <source>the k whose container capacity is the measured one; the water in the grains is known</source>
-        <translation>el k cuya capacidad de recipiente es la medida; el agua en los granos se conoce</translation>
-    </message>
-    <message>
-        <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
-        <translation>mínimo de (CC - medida)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 sobre k y w</translation>
-    </message>
-    <message>
-        <source>k and w that give the capacities measured at two depths</source>
-        <translation>k y w que dan las capacidades medidas a dos profundidades</translation>
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
@@ -11000,10 +10856,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>falta</translation>
     </message>
     <message>
-        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>mezcla mojada + cepellón que queda + árbol + maceta + capas; mezcla mojada = llenado x (densidad aparente + 1000 g/L x capacidad de recipiente)</translation>
-    </message>
-    <message>
         <source>a part not weighed</source>
         <translation>una parte sin pesar</translation>
     </message>
@@ -11084,76 +10936,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{line}, precio {price}</translation>
     </message>
     <message>
-        <source>Tree</source>
-        <translation>Árbol</translation>
-    </message>
-    <message>
-        <source>Mix</source>
-        <translation>Mezcla</translation>
-    </message>
-    <message>
-        <source>Pot</source>
-        <translation>Maceta</translation>
-    </message>
-    <message>
-        <source>Plan</source>
-        <translation>Plan</translation>
-    </message>
-    <message>
-        <source>Buds</source>
-        <translation>Yemas</translation>
-    </message>
-    <message>
-        <source>Helper</source>
-        <translation>Ayudante</translation>
-    </message>
-    <message>
-        <source>Pour</source>
-        <translation>Verter</translation>
-    </message>
-    <message>
-        <source>Scoops</source>
-        <translation>Palas</translation>
-    </message>
-    <message>
-        <source>Done: plan, litres, note</source>
-        <translation>Hecho: plan, litros, nota</translation>
-    </message>
-    <message>
         <source>Grain</source>
         <translation>Grano</translation>
-    </message>
-    <message>
-        <source>Litres</source>
-        <translation>Litros</translation>
-    </message>
-    <message>
-        <source>Quarts</source>
-        <translation>Cuartos</translation>
-    </message>
-    <message>
-        <source>In the pots</source>
-        <translation>En las macetas</translation>
-    </message>
-    <message>
-        <source>Reserve</source>
-        <translation>Reserva</translation>
-    </message>
-    <message>
-        <source>To mix</source>
-        <translation>Por mezclar</translation>
-    </message>
-    <message>
-        <source>Batches</source>
-        <translation>Tandas</translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation>Hecho</translation>
-    </message>
-    <message>
-        <source>Left over</source>
-        <translation>Sobrante</translation>
     </message>
     <message>
         <source>Mixes</source>
@@ -11164,76 +10948,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>La reserva cubre los dos árboles de cada mezcla que más tomarían si salen peor. La mezcla sobrante vuelve a existencias como tina propia.</translation>
     </message>
     <message>
-        <source>Loose</source>
-        <translation>Suelto</translation>
-    </message>
-    <message>
-        <source>To have ready</source>
-        <translation>Tener listo</translation>
-    </message>
-    <message>
-        <source>Bag</source>
-        <translation>Saco</translation>
-    </message>
-    <message>
-        <source>Fraction</source>
-        <translation>Fracción</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Para</translation>
-    </message>
-    <message>
-        <source>Raw</source>
-        <translation>Bruto</translation>
-    </message>
-    <message>
-        <source>Usable</source>
-        <translation>Aprovechable</translation>
-    </message>
-    <message>
-        <source>Ready</source>
-        <translation>Listo</translation>
-    </message>
-    <message>
         <source>From the shelf</source>
         <translation>De la estantería</translation>
     </message>
     <message>
-        <source>Material</source>
-        <translation>Material</translation>
-    </message>
-    <message>
-        <source>Short of</source>
-        <translation>Falta</translation>
-    </message>
-    <message>
-        <source>One bag</source>
-        <translation>Un saco</translation>
-    </message>
-    <message>
-        <source>Buy</source>
-        <translation>Comprar</translation>
-    </message>
-    <message>
-        <source>Price</source>
-        <translation>Precio</translation>
-    </message>
-    <message>
         <source>To buy</source>
         <translation>Por comprar</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Le toca</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Desde</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Día</translation>
     </message>
     <message>
         <source>due</source>
@@ -11252,28 +10972,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Árboles que tocan hasta el {day}</translation>
     </message>
     <message>
-        <source>Wants</source>
-        <translation>Quiere</translation>
-    </message>
-    <message>
-        <source>Gets</source>
-        <translation>Recibe</translation>
-    </message>
-    <message>
         <source>no day yet</source>
         <translation>aún sin día</translation>
     </message>
     <message>
         <source>Bags that several days want</source>
         <translation>Sacos que quieren varias jornadas</translation>
-    </message>
-    <message>
-        <source>Full and wet</source>
-        <translation>Lleno y mojado</translation>
-    </message>
-    <message>
-        <source>Mass</source>
-        <translation>Masa</translation>
     </message>
     <message>
         <source>{lift}: two people or a trolley</source>
@@ -11440,16 +11144,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>plan {plan}</translation>
     </message>
     <message>
-        <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
-        <translation>suma de peso (puntos de falta)^2 sobre los deseos no obligatorios; puntos: porcentaje de la masa, 100 x proporciones, 20 g/L, 5 meq/L, 5 % de un límite de precio; límites y granulometrías por media cuadrática sobre sus aberturas</translation>
-    </message>
-    <message>
         <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
         <translation>puntuación, precio (sin precio al final), menos componentes, nombres, menor total, partes mayores en el orden de los nombres; una receta se muestra si algún componente difiere 10 puntos de volumen suelto de todas las mejores mostradas</translation>
-    </message>
-    <message>
-        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
-        <translation>examinadas + descartadas = todas las recetas; una receta se descarta solo si una cota inferior de su puntuación, o un deseo obligatorio, la deja detrás de la lista</translation>
     </message>
     <message>
         <source>100 (start - washed out - recovered) / start</source>
@@ -11488,16 +11184,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>ASTM C136-19; fragmentos: Folk, Petrology of Sedimentary Rocks, p. 32</translation>
     </message>
     <message>
-        <source>100 x mass retained / base</source>
-        <translation>100 x masa retenida / base</translation>
-    </message>
-    <message>
         <source>pan</source>
         <translation>bandeja</translation>
-    </message>
-    <message>
-        <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
-        <translation>100 (1 - masa retenida acumulada / base); se dividen masas acumuladas, nunca se suman proporciones redondeadas</translation>
     </message>
     <message>
         <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
@@ -11524,18 +11212,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>tamaño para un porcentaje que pasa, lineal en log10(tamaño) entre los dos tamices vecinos; nunca se extrapola; la curva de una mezcla es la suma de las curvas de sus componentes por proporción de masa</translation>
     </message>
     <message>
-        <source>band</source>
-        <translation>calibre</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s coarse end - passing at its fine end, by mass</source>
-        <translation>pasa en el extremo grueso del calibre - pasa en su extremo fino, en masa</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s fine end, by mass</source>
-        <translation>pasa en el extremo fino del calibre, en masa</translation>
-    </message>
-    <message>
         <source>openings</source>
         <translation>aberturas</translation>
     </message>
@@ -11552,10 +11228,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>usar: en calibre y más fino dentro de sus límites; usar tras cribar: aprovechable dentro de su límite; si no, otro uso o reclamar</translation>
     </message>
     <message>
-        <source>band, its ends at the sieves of the test</source>
-        <translation>calibre, sus extremos en tamices del ensayo</translation>
-    </message>
-    <message>
         <source>least in_band</source>
         <translation>en calibre, mínimo</translation>
     </message>
@@ -11570,10 +11242,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>docs/science/grading.md; the limits are our assumption</source>
         <translation>docs/science/grading.md; los límites son suposición nuestra</translation>
-    </message>
-    <message>
-        <source>1 - passing at the band&apos;s coarse end, by mass</source>
-        <translation>1 - pasa en el extremo grueso del calibre, en masa</translation>
     </message>
     <message>
         <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
@@ -11602,10 +11270,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>share</source>
         <translation>proporción</translation>
-    </message>
-    <message>
-        <source>sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
-        <translation>suma de los porcentajes retenidos acumulados en 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</translation>
     </message>
     <message>
         <source>fineness modulus</source>
@@ -11740,10 +11404,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>suma de las masas secas / volumen de la mezcla asentada</translation>
     </message>
     <message>
-        <source>(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density</source>
-        <translation>(1 - huecos entre granos) x porosidad media de los granos, 1 - densidad del grano/del sólido</translation>
-    </message>
-    <message>
         <source>voids between grains</source>
         <translation>huecos entre granos</translation>
     </message>
@@ -11758,14 +11418,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
         <translation>(1 - huecos entre granos) x suma del agua que retienen los granos: por la absorción donde se conoce, si no w de los poros abiertos del grano</translation>
-    </message>
-    <message>
-        <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
-        <translation>suma sobre los componentes de proporción de masa x CIC en meq/100 g x 10 x densidad aparente en kg/L</translation>
-    </message>
-    <message>
-        <source>bulk density</source>
-        <translation>densidad aparente</translation>
     </message>
     <message>
         <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
@@ -11788,20 +11440,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>como lo que pasa, por proporción de volumen envolvente</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
-        <translation>la densidad de empaquetamiento que comparten todas las clases de un componente y con la que el modelo devuelve el phi propio del componente = densidad aparente seca / densidad del grano: V = mínimo en i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
-    </message>
-    <message>
         <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
         <translation>1/phi = máximo en i de U_i (clase dominante lineal con acuñamiento), cada componente con el beta de clase que devuelve su propia densidad de empaquetamiento</translation>
     </message>
     <message>
         <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
         <translation>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (de memoria); ±1,5 puntos de huecos</translation>
-    </message>
-    <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
-        <translation>V = suma E/phi de las partes tomadas como litros, E = litros sueltos x densidad aparente seca / densidad del grano</translation>
     </message>
     <message>
         <source>1 - V/sum v, with V = sum E/phi</source>
@@ -11820,18 +11464,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>densidad del grano</translation>
     </message>
     <message>
-        <source>sum m / sum (m / skeletal density)</source>
-        <translation>suma m / suma (m / densidad del sólido)</translation>
-    </message>
-    <message>
-        <source>skeletal density</source>
-        <translation>densidad del sólido</translation>
-    </message>
-    <message>
-        <source>height of the fill line over the floor: depth - freeboard</source>
-        <translation>altura de la línea de llenado sobre el fondo: profundidad - resguardo</translation>
-    </message>
-    <message>
         <source>filled depth</source>
         <translation>profundidad llena</translation>
     </message>
@@ -11842,10 +11474,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
         <translation>docs/science/water.md; constantes ajustadas a 29 arenas limpias de UNSODA 2.0; por encima de 2 mm ±.035 en el mejor caso, pide un ensayo en maceta</translation>
-    </message>
-    <message>
-        <source>capacity</source>
-        <translation>capacidad</translation>
     </message>
     <message>
         <source>water in grains</source>
@@ -11868,20 +11496,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>De Boodt &amp; Verdonck 1972, de memoria; docs/science/water.md</translation>
     </message>
     <message>
-        <source>all open voids, between and in grains, - container capacity</source>
-        <translation>todos los poros abiertos, entre los granos y en ellos, - capacidad de recipiente</translation>
-    </message>
-    <message>
         <source>air that drains</source>
         <translation>aire que drena</translation>
     </message>
     <message>
         <source>trapped</source>
         <translation>atrapado</translation>
-    </message>
-    <message>
-        <source>container capacity - theta(50)</source>
-        <translation>capacidad de recipiente - theta(50)</translation>
     </message>
     <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
@@ -11894,10 +11514,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>air that drains free</source>
         <translation>aire tras drenar</translation>
-    </message>
-    <message>
-        <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>volumen de la mezcla x (densidad aparente + 1000 g/L x capacidad de recipiente)</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -12096,14 +11712,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Nada: el cepellón cabe tal como se coloca.</translation>
     </message>
     <message>
-        <source>Toward</source>
-        <translation>Hacia</translation>
-    </message>
-    <message>
-        <source>Sticks out</source>
-        <translation>Sobresale</translation>
-    </message>
-    <message>
         <source>After straight cuts {share} of the root mass still stick out at corners.</source>
         <translation>Tras los cortes rectos aún sobresale por las esquinas un {share} del cepellón.</translation>
     </message>
@@ -12176,34 +11784,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>A otra maceta libre: {pot}</translation>
     </message>
     <message>
-        <source>Untouched</source>
-        <translation>Intacto</translation>
-    </message>
-    <message>
-        <source>Taken off</source>
-        <translation>Quitado</translation>
-    </message>
-    <message>
-        <source>Soil line</source>
-        <translation>Línea de tierra</translation>
-    </message>
-    <message>
-        <source>Mix in the pot</source>
-        <translation>Mezcla en la maceta</translation>
-    </message>
-    <message>
-        <source>The upper cut stops at</source>
-        <translation>El corte superior se detiene a</translation>
-    </message>
-    <message>
-        <source>Then below</source>
-        <translation>Entonces debajo</translation>
-    </message>
-    <message>
-        <source>Trunk base</source>
-        <translation>Base del tronco</translation>
-    </message>
-    <message>
         <source>{stop}, then it does not fit: stage it</source>
         <translation>{stop}, entonces no cabe: por etapas</translation>
     </message>
@@ -12274,10 +11854,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the drained pot</source>
         <translation>la maceta drenada</translation>
-    </message>
-    <message>
-        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
-        <translation>esta mezcla no tiene ensayo en maceta propio: aire y agua se apoyan un {percent} % en los ensayos {tests} de las mezclas {mixes} con {materials}: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
@@ -12376,10 +11952,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{tree} en {pot}</translation>
     </message>
     <message>
-        <source>Layers</source>
-        <translation>Capas</translation>
-    </message>
-    <message>
         <source>the two sievings have no two sieves in common; sieve both with the same set</source>
         <translation>los dos tamizados no tienen dos tamices en común; tamice ambos con el mismo juego</translation>
     </message>
@@ -12410,10 +11982,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>another program holds the record; try again in a moment</source>
         <translation>otro programa retiene el registro; inténtelo de nuevo en un momento</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
-        <translation>el archivo no está o no se puede leer; revise su nombre y de quién es</translation>
     </message>
     <message>
         <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
@@ -12500,16 +12068,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no de una vez: este año estos cortes y vuelta a la maceta antigua, el resto más adelante (años entre medias: {years})</translation>
     </message>
     <message>
-        <source>the record was changed elsewhere meanwhile; look at it again</source>
-        <translation>el registro se cambió entretanto en otra parte; mírelo de nuevo</translation>
-    </message>
-    <message>
         <source>this is the record itself; choose another name</source>
         <translation>este es el propio registro; elija otro nombre</translation>
-    </message>
-    <message>
-        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
-        <translation>el archivo del registro está dañado; restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
@@ -12518,14 +12078,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
         <translation>el registro está en una carpeta que otro programa copia a otra parte: espere a que acabe de copiar antes de abrirlo en otra máquina</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
-        <translation>las listas no coinciden con {kind} {id}; restaure la copia de seguridad buena más reciente</translation>
-    </message>
-    <message>
-        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
-        <translation>otra ventana tiene abierto el registro y decide cómo se guarda ({mode}); cierre esa ventana y vuelva a abrir el registro</translation>
     </message>
     <message>
         <source>the record was brought to version {version}; a backup was made before</source>
@@ -12542,10 +12094,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>el registro está abierto solo para lectura; guarde una copia para escribir en ella</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
-        <translation>{kind} {id} no se puede leer del archivo; restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
@@ -12612,10 +12160,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la mezcla nueva ya tiene menos del {percent} % de aire en esta maceta; una mezcla más gruesa o una maceta más honda tiene más</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
-        <translation>las dos profundidades juntas piden k {k_cm_mm} y w {grain_fill}, lo que es más dispersión que mezcla; en su lugar se ponderaron con los valores habituales: repita uno de los ensayos</translation>
-    </message>
-    <message>
         <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
         <translation>la masa inundada pide el {percent} % de los huecos entre granos; revise el volumen, la densidad del grano y la masa seca</translation>
     </message>
@@ -12654,10 +12198,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
         <translation>no se conoce la densidad del grano: la mezcla solo tiene proporciones de masa y granulometría; mídala por desplazamiento para tener volúmenes y porosidades</translation>
-    </message>
-    <message>
-        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
-        <translation>no se conoce la densidad del sólido: la porosidad total cuenta solo los poros que toman agua</translation>
     </message>
     <message>
         <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
@@ -12804,10 +12344,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la línea de llenado está {freeboard_cm} cm bajo el borde, pero la maceta solo tiene {depth_cm} cm de hondo; mida otra vez ambas</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
-        <translation>esta forma no tiene arista entre fondo y pared que redondear; quite el redondeo, un cuenco y una tabla de áreas ya contienen la curva</translation>
-    </message>
-    <message>
         <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
         <translation>la capa de fondo y la cobertura juntas ocupan {layers_cm} cm de los {filled_cm} cm llenos; hágalas más finas, para que quede sitio para la mezcla</translation>
     </message>
@@ -12880,10 +12416,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el archivo acaba antes que su JSON; cierre el último corchete o la última comilla, o guarde de nuevo el archivo</translation>
     </message>
     <message>
-        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
-        <translation>lo que sigue no es JSON; corríjalo o guarde de nuevo el archivo: {text}</translation>
-    </message>
-    <message>
         <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
         <translation>los corchetes están anidados a más de {limit} niveles; compruebe que es el archivo que quería</translation>
     </message>
@@ -12948,10 +12480,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la abertura {aperture_mm} mm se nombra dos veces; nómbrela una vez</translation>
     </message>
     <message>
-        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>no se conocen a la vez el peso por litro y la densidad del grano: los litros se basan en una densidad de empaquetamiento de {packing_density} para un solo tamaño de grano</translation>
-    </message>
-    <message>
         <source>the set has no sieve; type at least one opening</source>
         <translation>el juego no tiene tamices; escriba al menos una abertura</translation>
     </message>
@@ -12974,10 +12502,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>nothing was left on the sieves or in the pan; type what each of them held</source>
         <translation>no quedó nada en los tamices ni en la bandeja; escriba lo que retuvo cada uno</translation>
-    </message>
-    <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
-        <translation>{mass_g} g es una muestra pequeña para grano de {size_mm} mm si es piedra; tome {least_g} g o más, o dé la densidad del grano ligero</translation>
     </message>
     <message>
         <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
@@ -13016,16 +12540,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>aquí hay un byte NUL; elija un archivo de texto, este no lo es</translation>
     </message>
     <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
-        <translation>no son posibles roturas por debajo de 0, ni un módulo o unas rondas por temporada que no superen 0; corríjalos o repita el ensayo</translation>
-    </message>
-    <message>
         <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
         <translation>en palas enteras, {grain} falta en {without} de {batches} tandas; mézclelas con las demás antes de usarlas, o tome una pala menor o una tina mayor</translation>
-    </message>
-    <message>
-        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
-        <translation>la mezcla se quitó después de planificar la jornada; la jornada la conserva como era entonces</translation>
     </message>
     <message>
         <source>the mix {text} is named twice; name it once</source>
@@ -13164,10 +12680,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>peinar {depth_cm} cm de hondo pasa del centro; peine como máximo la mitad del cepellón, {limit_cm} cm</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
-        <translation>habría que rebajar una esquina donde no se puede quitar nada; tome una maceta más grande o gire el árbol</translation>
-    </message>
-    <message>
         <source>the direction {direction} stands twice; take one out</source>
         <translation>la dirección {direction} aparece dos veces; quite una</translation>
     </message>
@@ -13248,10 +12760,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se puede escribir en el archivo o su carpeta; el registro está abierto solo para lectura: guarde una copia para escribir en ella</translation>
     </message>
     <message>
-        <source>would be refused today ({reason}); correct it</source>
-        <translation>hoy se rechazaría ({reason}); corríjalo</translation>
-    </message>
-    <message>
         <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
         <translation>otra ventana fue más rápida; el último paso es ahora: {label}. Mírelo y deshaga de nuevo si es ese</translation>
     </message>
@@ -13292,8 +12800,540 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>altura sobre el fondo de la maceta hasta la que los poros siguen llenos en nueve décimas partes</translation>
     </message>
     <message>
-        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation>pasa en el extremo fino del calibre menos lo perdido, en masa</translation>
+        <source>the k that holds the water measured; the water in the grains is known</source>
+        <translation>el k que retiene el agua medida; el agua en los granos se conoce</translation>
+    </message>
+    <message>
+        <source>least (water held - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
+        <translation>mínimo de (agua retenida - medida)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 sobre k y w</translation>
+    </message>
+    <message>
+        <source>k and w that hold the water measured at two depths</source>
+        <translation>k y w que retienen el agua medida a dos profundidades</translation>
+    </message>
+    <message>
+        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (litre weight + 1000 g/L x water held)</source>
+        <translation>mezcla mojada + cepellón que queda + árbol + maceta + capas; mezcla mojada = llenado x (peso por litro + 1000 g/L x agua retenida)</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>buds</source>
+        <translation>yemas</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <translation>ayudante</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <translation>verter</translation>
+    </message>
+    <message>
+        <source>scoops</source>
+        <translation>palas</translation>
+    </message>
+    <message>
+        <source>layers</source>
+        <translation>capas</translation>
+    </message>
+    <message>
+        <source>done: plan, litres, note</source>
+        <translation>hecho: plan, litros, nota</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation>grano</translation>
+    </message>
+    <message>
+        <source>quarts</source>
+        <translation>cuartos</translation>
+    </message>
+    <message>
+        <source>in the pots</source>
+        <translation>en las macetas</translation>
+    </message>
+    <message>
+        <source>to mix</source>
+        <translation>por mezclar</translation>
+    </message>
+    <message>
+        <source>batches</source>
+        <translation>tandas</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>sobrante</translation>
+    </message>
+    <message>
+        <source>to have ready</source>
+        <translation>tener listo</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>para</translation>
+    </message>
+    <message>
+        <source>raw</source>
+        <translation>bruto</translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation>aprovechable</translation>
+    </message>
+    <message>
+        <source>short of</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>one bag</source>
+        <translation>un saco</translation>
+    </message>
+    <message>
+        <source>buy</source>
+        <translation>comprar</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>wants</source>
+        <translation>quiere</translation>
+    </message>
+    <message>
+        <source>gets</source>
+        <translation>recibe</translation>
+    </message>
+    <message>
+        <source>full and wet</source>
+        <translation>lleno y mojado</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masa</translation>
+    </message>
+    <message>
+        <source>sum of weight (points missed)^2 over the wishes that need not hold; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their openings</source>
+        <translation>suma de peso (puntos de falta)^2 sobre los deseos no obligatorios; puntos: porcentaje de la masa, 100 x proporciones, 20 g/L, 5 meq/L, 5 % de un límite de precio; límites y granulometrías por media cuadrática sobre sus aberturas</translation>
+    </message>
+    <message>
+        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a wish that must hold, puts it behind the list</source>
+        <translation>examinadas + descartadas = todas las recetas; una receta se descarta solo si una cota inferior de su puntuación, o un deseo obligatorio, la deja detrás de la lista</translation>
+    </message>
+    <message>
+        <source>no mix of this grading keeps the measured {capacity_percent} % of water; look at the masses, the volume and the grading</source>
+        <translation>ninguna mezcla de esta granulometría retiene el {capacity_percent} % de agua medido; revise las masas, el volumen y la granulometría</translation>
+    </message>
+    <message>
+        <source>the two depths contradict each other more than tests of one mix do, so both were weighed against the usual values; repeat one of the tests</source>
+        <translation>las dos profundidades se contradicen más de lo que suelen los ensayos de una misma mezcla, así que ambas se ponderaron con los valores habituales; repita uno de los ensayos</translation>
+    </message>
+    <message>
+        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used; a sieve of {aperture_mm} mm would give it</source>
+        <translation>el módulo de finura lee {aperture_mm} mm en la curva, ese tamiz no se usó; un tamiz de {aperture_mm} mm lo daría</translation>
+    </message>
+    <message>
+        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm; a sieve of {aperture_mm} mm would give it</source>
+        <translation>el módulo de finura no está definido: un {percent} % es más fino que el tamiz más fino, {finest_mm} mm, y hace falta {aperture_mm} mm; un tamiz de {aperture_mm} mm lo daría</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones; a coarser sieve would tell</source>
+        <translation>un {percent} % quedó en el tamiz más grueso, {aperture_mm} mm; el módulo de finura no lo cuenta en tamices más gruesos; un tamiz más grueso lo mostraría</translation>
+    </message>
+    <message>
+        <source>a laboratory figure without a value needs a size outside the sieves used; sieve with a wider set</source>
+        <translation>una cifra de laboratorio sin valor necesita un tamaño fuera de los tamices usados; tamice con un juego más amplio</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests</source>
+        <translation>según {count} de sus ensayos en maceta</translation>
+    </message>
+    <message>
+        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}</source>
+        <translation>aire y agua salen de {count} ensayos en maceta propios de la mezcla {mix}, el último es {test}</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests ({dates})</source>
+        <translation>según {count} de sus ensayos en maceta ({dates})</translation>
+    </message>
+    <message>
+        <source>the exchange capacity of a component is not known, so the mix&apos;s is not either; give it if you need it</source>
+        <translation>no se conoce la capacidad de intercambio de un componente, así que tampoco la de la mezcla; déla si la necesita</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water; give the solid density for all of them</source>
+        <translation>no se conoce la densidad del sólido: la porosidad total cuenta solo los poros que toman agua; dé la densidad del sólido para contarlos todos</translation>
+    </message>
+    <message>
+        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm; a finer sieve would tell</source>
+        <translation>un {percent} % es más fino que {aperture_mm} mm y se toma como grano de {size_mm} mm; un tamiz más fino lo mostraría</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}</source>
+        <translation>esta mezcla no tiene ensayo en maceta propio: aire y agua se apoyan un {percent} % en los ensayos {tests} de las mezclas {mixes} con {materials}</translation>
+    </message>
+    <message>
+        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>un {percent} % es más grueso que {aperture_mm} mm y se toma como que acaba en {top_mm} mm; un tamiz más grueso lo mostraría</translation>
+    </message>
+    <message>
+        <source>figures that were not given are typical values of the catalogue; measure your own to be sure</source>
+        <translation>las cifras que no se dieron son valores típicos del catálogo; mida las suyas para estar seguro</translation>
+    </message>
+    <message>
+        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low; weigh a litre and measure the grain density</source>
+        <translation>los litros se toman en proporción a la masa; el grano cribado queda más suelto, así que salen algo cortos; pese un litro y mida la densidad del grano</translation>
+    </message>
+    <message>
+        <source>what the screening keeps is {percent} % wanted grain, {finer_percent} % finer</source>
+        <translation>lo que el cribado conserva es un {percent} % grano deseado, un {finer_percent} % más fino</translation>
+    </message>
+    <message>
+        <source>the bottom layer&apos;s grain is not known, so the water is computed as if the mix reached the floor; name its grain</source>
+        <translation>no se conoce el grano de la capa de fondo, así que el agua se calcula como si la mezcla llegara al fondo; nombre su grano</translation>
+    </message>
+    <message>
+        <source>100 x mass that stayed on / base</source>
+        <translation>100 x masa retenida / base</translation>
+    </message>
+    <message>
+        <source>100 (1 - cumulative mass that stayed on / base); cumulative masses are divided, rounded shares never added</source>
+        <translation>100 (1 - masa retenida acumulada / base); se dividen masas acumuladas, nunca se suman proporciones redondeadas</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grano deseado</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain - passing at its fine end, by mass</source>
+        <translation>pasa en el extremo grueso del grano deseado - pasa en su extremo fino, en masa</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain, by mass</source>
+        <translation>pasa en el extremo fino del grano deseado, en masa</translation>
+    </message>
+    <message>
+        <source>wanted grain, its ends at the sieves of the test</source>
+        <translation>grano deseado, sus extremos en tamices del ensayo</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain less what was lost, by mass</source>
+        <translation>pasa en el extremo fino del grano deseado menos lo perdido, en masa</translation>
+    </message>
+    <message>
+        <source>1 - passing at the coarse end of the wanted grain, by mass</source>
+        <translation>1 - pasa en el extremo grueso del grano deseado, en masa</translation>
+    </message>
+    <message>
+        <source>sum of cumulative percent that stayed on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
+        <translation>suma de los porcentajes retenidos acumulados en 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</translation>
+    </message>
+    <message>
+        <source>a rectangle with soft corners needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
+        <translation>un rectángulo de esquinas suaves necesita su exponente (2 es una elipse, 4 un rectángulo de esquinas suaves)</translation>
+    </message>
+    <message>
+        <source>a rounding of {radius_cm} cm at the floor leaves no floor; at most {limit_cm} cm fits here</source>
+        <translation>un redondeo de {radius_cm} cm en el fondo no deja fondo; aquí cabe como máximo {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall to round; leave the rounding out, a bowl and a table of areas already hold the curve</source>
+        <translation>esta forma no tiene arista entre fondo y pared que redondear; quite el redondeo, un cuenco y una tabla de áreas ya contienen la curva</translation>
+    </message>
+    <message>
+        <source>the file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>el archivo está dañado; restaure la copia de seguridad íntegra más reciente: lo escrito después de ella está solo en el archivo dañado, que se conserva</translation>
+    </message>
+    <message>
+        <source>the file is not there; look at its name</source>
+        <translation>el archivo no está; revise su nombre</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read; look whose it is, and whether it is a file</source>
+        <translation>no se puede leer el archivo; revise de quién es y si es un archivo</translation>
+    </message>
+    <message>
+        <source>the reference materials were not found; install Gritwright again, or set GRITWRIGHT_DATA to the folder that holds materials/</source>
+        <translation>no se encontraron los materiales de referencia; instale Gritwright de nuevo o ponga en GRITWRIGHT_DATA la carpeta que contiene materials/</translation>
+    </message>
+    <message>
+        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %; look whether the curve was read off rightly</source>
+        <translation>lo que pasa iba de {low_percent} a {high_percent} % y se reescaló a 0-100 %; compruebe que la curva se leyó bien</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again ({text})</source>
+        <translation>lo que sigue no es JSON; corríjalo o guarde de nuevo el archivo ({text})</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain; weigh a litre and measure the grain density for litres of this bag</source>
+        <translation>no se conocen a la vez el peso por litro y la densidad del grano: los litros se basan en una densidad de empaquetamiento de {packing_density} para un solo tamaño de grano; pese un litro y mida la densidad del grano para tener los litros de este saco</translation>
+    </message>
+    <message>
+        <source>no starting mass was given, so the percentages are of the {mass_g} g recovered and a loss would not show; weigh the sample before sieving</source>
+        <translation>no se dio masa inicial, así que los porcentajes se refieren a los {mass_g} g recuperados y una pérdida no se notaría; pese la muestra antes de tamizar</translation>
+    </message>
+    <message>
+        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense; weigh the fractions to be sure</source>
+        <translation>medido en litros: proporciones de volumen suelto en lugar de masa, como si todas las fracciones fueran igual de densas; pese las fracciones para estar seguro</translation>
+    </message>
+    <message>
+        <source>the fractions outweigh the sample by {percent} %, no more than the balance&apos;s resolution explains; nothing needs doing</source>
+        <translation>las fracciones pesan un {percent} % más que la muestra, no más de lo que explica la resolución de la balanza; no hay que hacer nada</translation>
+    </message>
+    <message>
+        <source>{percent} % of the sample was lost while sieving; look under the sieves, or weigh the sample again: above 0.3 % a laboratory repeats the test</source>
+        <translation>un {percent} % de la muestra se perdió al tamizar; mire debajo de los tamices o pese otra vez la muestra: por encima del 0,3 % un laboratorio repite el ensayo</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm; a coarser sieve would define them</source>
+        <translation>no definido: {list}; un {percent} % pasa el tamiz más grueso, {aperture_mm} mm; un tamiz más grueso lo definiría</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would define them</source>
+        <translation>no definido: {list}; un {percent} % es más fino que el tamiz más fino, {aperture_mm} mm; un tamiz más fino lo definiría</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or type the grain density if it is lighter</source>
+        <translation>{mass_g} g es una muestra pequeña para grano de {size_mm} mm si es piedra; tome {least_g} g o más, o escriba la densidad del grano si es más ligero</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm, and is taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>un {percent} % quedó en el tamiz más grueso, {aperture_mm} mm, y se toma como que acaba en {top_mm} mm; un tamiz más grueso lo mostraría</translation>
+    </message>
+    <message>
+        <source>(1 - voids between grains) x mean porosity of the grains, 1 - grain density/solid density</source>
+        <translation>(1 - huecos entre granos) x porosidad media de los granos, 1 - densidad del grano/densidad del sólido</translation>
+    </message>
+    <message>
+        <source>sum over components of mass share x exchange capacity in meq/100 g x 10 x litre weight in kg/L</source>
+        <translation>suma sobre los componentes de proporción de masa x capacidad de intercambio en meq/100 g x 10 x peso por litro en kg/L</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>peso por litro</translation>
+    </message>
+    <message>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry litre weight / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <translation>la densidad de empaquetamiento que comparten todas las clases de un componente y con la que el modelo devuelve el phi propio del componente = peso por litro seco / densidad del grano: V = mínimo en i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
+    </message>
+    <message>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry litre weight / grain density</source>
+        <translation>V = suma E/phi de las partes tomadas como litros, E = litros sueltos x peso por litro seco / densidad del grano</translation>
+    </message>
+    <message>
+        <source>sum m / sum (m / solid density)</source>
+        <translation>suma m / suma (m / densidad del sólido)</translation>
+    </message>
+    <message>
+        <source>solid density</source>
+        <translation>densidad del sólido</translation>
+    </message>
+    <message>
+        <source>height of the fill line over the floor: depth - fill line below rim</source>
+        <translation>altura de la línea de llenado sobre el fondo: profundidad - llenado bajo el borde</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held: the share that drains</source>
+        <translation>theta(0) - agua retenida: la proporción que drena</translation>
+    </message>
+    <message>
+        <source>water held</source>
+        <translation>agua retenida</translation>
+    </message>
+    <message>
+        <source>all open voids, between and in grains, - water held</source>
+        <translation>todos los poros abiertos, entre los granos y en ellos, - agua retenida</translation>
+    </message>
+    <message>
+        <source>water held - theta(50)</source>
+        <translation>agua retenida - theta(50)</translation>
+    </message>
+    <message>
+        <source>volume of the mix x (litre weight + 1000 g/L x water held)</source>
+        <translation>volumen de la mezcla x (peso por litro + 1000 g/L x agua retenida)</translation>
+    </message>
+    <message>
+        <source>the crumble test&apos;s figures can&apos;t be (breakages 0 or more; modulus and rounds in a season above 0); make the test again</source>
+        <translation>las cifras del ensayo de desmenuzamiento no son posibles (roturas 0 o más; módulo y rondas por temporada por encima de 0); repita el ensayo</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then, until another is chosen at its trees</source>
+        <translation>la mezcla se quitó después de planificar la jornada; la jornada la conserva como era entonces, hasta que se elija otra en sus árboles</translation>
+    </message>
+    <message>
+        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}: choose it at its trees to take that</source>
+        <translation>la mezcla se cambió después de planificar la jornada; la jornada conserva la versión {version}, la más nueva es {newest}: elíjala en sus árboles para tomar esa</translation>
+    </message>
+    <message>
+        <source>a bag of {bag_l} L was assumed, as is usual for the material; type the litres of a bag</source>
+        <translation>se supuso un saco de {bag_l} L, lo habitual para el material; escriba los litros de un saco</translation>
+    </message>
+    <message>
+        <source>no yield was measured, so {percent} % usable was assumed; sieve the bag</source>
+        <translation>no se midió rendimiento, así que se supuso un {percent} % aprovechable; tamice el saco</translation>
+    </message>
+    <message>
+        <source>without a root-mass plan all the pot holds was counted, {volume_l} L; plan the root mass, or type the litres</source>
+        <translation>sin plan de cepellón se contó todo lo que cabe en la maceta, {volume_l} L; planifique el cepellón o escriba los litros</translation>
+    </message>
+    <message>
+        <source>the search for wishes that exclude each other was stopped after {seconds} s; those shown do, there may be more</source>
+        <translation>la búsqueda de deseos que se excluyen se detuvo a los {seconds} s; los mostrados se excluyen, puede haber más</translation>
+    </message>
+    <message>
+        <source>only wishes about grading and shares were looked through for such that exclude each other, three at a time; wishes about air, water or price may do so too</source>
+        <translation>solo entre los deseos sobre granulometría y proporciones se buscaron los que se excluyen, de tres en tres; también pueden excluirse los de aire, agua o precio</translation>
+    </message>
+    <message>
+        <source>free shares are improved from fixed starts, so a better recipe may exist; search in whole parts for a proof</source>
+        <translation>las proporciones libres se mejoran desde puntos de partida fijos, así que puede haber una receta mejor; busque en partes enteras para tener una demostración</translation>
+    </message>
+    <message>
+        <source>there are {recipes} recipes, too many to try all; the best score may be lower by up to {gap}: allow fewer components or parts for a proof</source>
+        <translation>hay {recipes} recetas, demasiadas para probarlas todas; la mejor puntuación puede ser hasta {gap} más baja: permita menos componentes o partes para tener una demostración</translation>
+    </message>
+    <message>
+        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known: sieve it there</source>
+        <translation>no se ensayó a {aperture_mm} mm, que un deseo lee; su bandeja o su clase más gruesa suple lo que no se sabe: tamícelo ahí</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file and was left out; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} no se puede leer del archivo y se omitió; tómelo de una copia, o escríbalo de nuevo</translation>
+    </message>
+    <message>
+        <source>this {kind} was corrected since the file was written; it stays as it is here: look which of the two is right</source>
+        <translation>{kind}: corregido desde que se escribió el archivo; queda como está aquí: mire cuál de los dos es correcto</translation>
+    </message>
+    <message>
+        <source>as many more lines were corrected since and stay as they are here: {count}</source>
+        <translation>otras tantas líneas se corrigieron desde entonces y quedan como están aquí: {count}</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue, so it is taken as your own; nearest there: {nearest}</source>
+        <translation>no hay en el catálogo un material llamado {name}, así que cuenta como propio; el más parecido: {nearest}</translation>
+    </message>
+    <message>
+        <source>comes in as {to}, the next free number: {id} here is another line</source>
+        <translation>entra como {to}, el siguiente número libre: {id} es aquí otra línea</translation>
+    </message>
+    <message>
+        <source>as many more lines come in under the next free numbers: {count}</source>
+        <translation>otras tantas líneas entran con los siguientes números libres: {count}</translation>
+    </message>
+    <message>
+        <source>how much room the bare roots take is not known, so the fill is for the whole pot; what is left goes back to stock</source>
+        <translation>no se sabe cuánto espacio ocupan las raíces desnudas, así que el llenado es para toda la maceta; lo que sobre vuelve a existencias</translation>
+    </message>
+    <message>
+        <source>a corner would have to be rounded off where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>habría que redondear una esquina donde no se puede quitar nada; tome una maceta más grande o gire el árbol</translation>
+    </message>
+    <message>
+        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: take a larger pot</source>
+        <translation>para que quepa habría que quitar en total un {percent} %; más del 70 % nunca se aconseja, tampoco por etapas: tome una maceta más grande</translation>
+    </message>
+    <message>
+        <source>nothing is left to fill: root mass, trunk and stones take up all the pot; look at their lengths</source>
+        <translation>no queda nada que llenar: cepellón, tronco y piedras ocupan toda la maceta; revise sus medidas</translation>
+    </message>
+    <message>
+        <source>a shoulder would be steeper than 35 degrees between rim and root mass; sink the tree, or take a wider pot</source>
+        <translation>un talud tendría más de 35 grados entre borde y cepellón; hunda el árbol o tome una maceta más ancha</translation>
+    </message>
+    <message>
+        <source>after everything that may be done the root mass still sticks out {excess_cm} cm; take a larger pot</source>
+        <translation>después de todo lo que se puede hacer, el cepellón aún sobresale {excess_cm} cm; tome una maceta más grande</translation>
+    </message>
+    <message>
+        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting; take a pot that opens upward if you can</source>
+        <translation>la pared se mete hacia dentro: las raíces llenan la panza, y después el árbol solo sale cortando; si puede, tome una maceta que se abra hacia arriba</translation>
+    </message>
+    <message>
+        <source>no tree is due by {until}; choose a later day to see the next</source>
+        <translation>a ningún árbol le toca hasta {until}; elija un día posterior para ver el siguiente</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>el registro se cambió entretanto en otra parte; mírelo y escriba de nuevo lo suyo</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>el archivo del registro está dañado; restaure la copia de seguridad íntegra más reciente: lo escrito después de ella está solo en el archivo dañado, que se conserva</translation>
+    </message>
+    <message>
+        <source>{id} may be {text}; write the kind in front, like bag:K-07</source>
+        <translation>{id} puede ser {text}; escriba el tipo delante, como bag:K-07</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself, which is whole: draw them anew with gritwright log check --mend, nothing is lost</source>
+        <translation>las listas no concuerdan con {kind} {id}, que está íntegro: rehágalas con gritwright log check --mend, no se pierde nada</translation>
+    </message>
+    <message>
+        <source>another window has this record open and saves it in another way ({mode}); close that window and open the record again</source>
+        <translation>otra ventana tiene abierto este registro y lo guarda de otro modo ({mode}); cierre esa ventana y vuelva a abrir el registro</translation>
+    </message>
+    <message>
+        <source>there is no record yet; write the first line with gritwright log add, or open the window</source>
+        <translation>aún no hay registro; escriba la primera línea con gritwright log add o abra la ventana</translation>
+    </message>
+    <message>
+        <source>would be refused today: {fault}</source>
+        <translation>hoy se rechazaría: {fault}</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} no se puede leer del archivo; tómelo de una copia, o escríbalo de nuevo</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>{kind} {id} se cambió entretanto en otra parte; mírelo y escriba de nuevo lo suyo</translation>
+    </message>
+    <message>
+        <source>toward</source>
+        <translation>hacia</translation>
+    </message>
+    <message>
+        <source>sticks out</source>
+        <translation>sobresale</translation>
+    </message>
+    <message>
+        <source>untouched</source>
+        <translation>intacto</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>mix in the pot</source>
+        <translation>mezcla en la maceta</translation>
+    </message>
+    <message>
+        <source>the upper cut stops at</source>
+        <translation>el corte superior se detiene a</translation>
+    </message>
+    <message>
+        <source>then below</source>
+        <translation>entonces debajo</translation>
+    </message>
+    <message>
+        <source>trunk base</source>
+        <translation>base del tronco</translation>
+    </message>
+    <message>
+        <source>{stop} or more</source>
+        <translation>{stop} o más</translation>
     </message>
 </context>
 </TS>

@@ -152,14 +152,6 @@
         <translation>eau</translation>
     </message>
     <message>
-        <source>for plants</source>
-        <translation>pour les plantes</translation>
-    </message>
-    <message>
-        <source>in band</source>
-        <translation>dans la plage</translation>
-    </message>
-    <message>
         <source>finer</source>
         <translation>plus fin</translation>
     </message>
@@ -180,8 +172,24 @@
         <translation>%1 (d’après l’essai en pot %2)</translation>
     </message>
     <message>
-        <source>by pot test</source>
-        <translation>d’après l’essai en pot</translation>
+        <source>%1 (leaning on pot test %2)</source>
+        <translation>%1 (appuyé sur l’essai en pot %2)</translation>
+    </message>
+    <message>
+        <source>plants can take</source>
+        <translation>pour les plantes</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>voulu</translation>
+    </message>
+    <message>
+        <source>pot tests</source>
+        <translation>essais en pot</translation>
+    </message>
+    <message>
+        <source>leaning on %1</source>
+        <translation>appuyé sur %1</translation>
     </message>
 </context>
 <context>
@@ -323,10 +331,6 @@
         <translation>Grain du mélange</translation>
     </message>
     <message>
-        <source>outside the sieves used; nothing is extrapolated</source>
-        <translation>hors des tamis utilisés&#xa0;; rien n’est extrapolé</translation>
-    </message>
-    <message>
         <source>D50, half is finer</source>
         <translation>D50, la moitié est plus fine</translation>
     </message>
@@ -341,10 +345,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>In the wanted band</source>
-        <translation>Dans la plage voulue</translation>
     </message>
     <message>
         <source>Finer than it</source>
@@ -486,6 +486,14 @@
         <source>type the wanted grain</source>
         <translation>saisissez le grain voulu</translation>
     </message>
+    <message>
+        <source>outside the sieves used; a wider set would tell</source>
+        <translation>hors des tamis utilisés ; un jeu plus étendu le dirait</translation>
+    </message>
+    <message>
+        <source>Wanted grain, by mass</source>
+        <translation>Grain voulu, en masse</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -554,10 +562,6 @@
     <message>
         <source>water</source>
         <translation>eau</translation>
-    </message>
-    <message>
-        <source>water for plants</source>
-        <translation>eau pour les plantes</translation>
     </message>
     <message>
         <source>wet litre weight</source>
@@ -803,6 +807,18 @@
         <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
         <translation>Cette recherche n’a pas de compromis à montrer&#xa0;: choisissez un pot ou saisissez des prix, puis cherchez à nouveau.</translation>
     </message>
+    <message>
+        <source>less than %1 points</source>
+        <translation>moins de %1 point</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 points</translation>
+    </message>
+    <message>
+        <source>water plants can take</source>
+        <translation>eau disponible aux plantes</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -937,10 +953,6 @@
         <translation>plan</translation>
     </message>
     <message>
-        <source>removed share</source>
-        <translation>part ôtée</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 de %2</translation>
     </message>
@@ -1057,10 +1069,6 @@
         <translation>%1 dans %2</translation>
     </message>
     <message>
-        <source>what they share</source>
-        <translation>en commun</translation>
-    </message>
-    <message>
         <source>which</source>
         <translation>lequel</translation>
     </message>
@@ -1112,12 +1120,20 @@
         <source>%1 (removed)</source>
         <translation>%1 (supprimé)</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>ôté</translation>
+    </message>
+    <message>
+        <source>shared</source>
+        <translation>en commun</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
     <message>
-        <source>sheet %1</source>
-        <translation>feuille %1</translation>
+        <source>component %1</source>
+        <translation>composant %1</translation>
     </message>
 </context>
 <context>
@@ -1368,10 +1384,6 @@
     <message>
         <source>Pot test by balance</source>
         <translation>Essai en pot à la balance</translation>
-    </message>
-    <message>
-        <source>Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
-        <translation>Saturer et égoutter&#xa0;: l’air et l’eau de ce mélange dans un vrai pot. Il corrige les estimations du mélange et montre leur écart.</translation>
     </message>
     <message>
         <source>Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes.</source>
@@ -1737,6 +1749,10 @@
         <source>More fell through than was weighed: weigh both again.</source>
         <translation>Il est passé plus que ce qui a été pesé&#xa0;: repesez les deux.</translation>
     </message>
+    <message>
+        <source>The air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
+        <translation>L’air et l’eau de ce mélange dans un vrai pot. Cela corrige les estimations du mélange et montre leur écart.</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1759,6 +1775,10 @@
     <message>
         <source>in %1 of 100 cases</source>
         <translation>dans %1 cas sur 100</translation>
+    </message>
+    <message>
+        <source>, leaning on pot test %1</source>
+        <translation>, appuyé sur l’essai en pot %1</translation>
     </message>
 </context>
 <context>
@@ -1981,12 +2001,16 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used soil of %1</source>
-        <translation>substrat usagé de %1</translation>
-    </message>
-    <message>
         <source>mix %1</source>
         <translation>mélange %1</translation>
+    </message>
+    <message>
+        <source>tub %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>used ground of %1</source>
+        <translation>substrat usagé de %1</translation>
     </message>
 </context>
 <context>
@@ -2165,20 +2189,8 @@
         <translation>Prix d’un litre utilisable</translation>
     </message>
     <message>
-        <source>%1 in the wanted band</source>
-        <translation>%1 dans la plage voulue</translation>
-    </message>
-    <message>
-        <source>the sieves do not reach the ends of the band</source>
-        <translation>les tamis n’atteignent pas les bouts de la plage</translation>
-    </message>
-    <message>
         <source>No verdict: %1</source>
         <translation>Pas de verdict&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>In the band, by mass</source>
-        <translation>Dans la plage, en masse</translation>
     </message>
     <message>
         <source>Finer</source>
@@ -2227,6 +2239,18 @@
     <message>
         <source>finer in it</source>
         <translation>plus fin dedans</translation>
+    </message>
+    <message>
+        <source>Wanted grain in %1</source>
+        <translation>Grain voulu dans %1</translation>
+    </message>
+    <message>
+        <source>the sieves do not reach the ends of the wanted grain</source>
+        <translation>les tamis n’atteignent pas les bornes du grain voulu</translation>
+    </message>
+    <message>
+        <source>Wanted, by mass</source>
+        <translation>Voulu, en masse</translation>
     </message>
 </context>
 <context>
@@ -2364,10 +2388,6 @@
     <message>
         <source>Bags</source>
         <translation>Sacs</translation>
-    </message>
-    <message>
-        <source>Fractions in stock</source>
-        <translation>Fractions en stock</translation>
     </message>
     <message>
         <source>Enter puts the fraction into the mix.</source>
@@ -2590,10 +2610,6 @@
         <translation>Repris de</translation>
     </message>
     <message>
-        <source>a tree, like TR-06; empty for grain that was bought</source>
-        <translation>comme TR-06&#xa0;; vide&#xa0;: acheté</translation>
-    </message>
-    <message>
         <source>It stood in</source>
         <translation>Il était dans</translation>
     </message>
@@ -2653,13 +2669,17 @@
         <source>%1, and what came into stock with it</source>
         <translation>%1, et ce qui est entré en stock avec</translation>
     </message>
+    <message>
+        <source>Fractions on the shelf</source>
+        <translation>Fractions en stock</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty if bought</source>
+        <translation>un arbre, comme TR-06 ; vide si acheté</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
-    <message>
-        <source>wanted band</source>
-        <translation>plage voulue</translation>
-    </message>
     <message>
         <source>Wanted grain, from</source>
         <translation>Grain voulu, de</translation>
@@ -2675,6 +2695,10 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>taille la plus grosse voulue</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grain voulu</translation>
     </message>
 </context>
 <context>
@@ -2792,10 +2816,6 @@
         <translation>Combien</translation>
     </message>
     <message>
-        <source>900 g or 2 L, dry</source>
-        <translation>900 g ou 2 L, sec</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>Le</translation>
     </message>
@@ -2884,10 +2904,6 @@
         <translation>Une caisse ne peut pas être versée en elle-même&#xa0;: nommez-en une autre.</translation>
     </message>
     <message>
-        <source>Mix left over in stock</source>
-        <translation>Mélange restant en stock</translation>
-    </message>
-    <message>
         <source>no.</source>
         <translation>n°</translation>
     </message>
@@ -2898,6 +2914,14 @@
     <message>
         <source>since</source>
         <translation>depuis</translation>
+    </message>
+    <message>
+        <source>Mix left over on the shelf</source>
+        <translation>Mélange restant en stock</translation>
+    </message>
+    <message>
+        <source>Put this tub into the mix</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2944,6 +2968,10 @@
     <message>
         <source>%1; by pot test %2</source>
         <translation>%1 ; d’après l’essai en pot %2</translation>
+    </message>
+    <message>
+        <source>%1; leaning on pot test %2</source>
+        <translation>%1&#xa0;; appuyé sur l’essai en pot %2</translation>
     </message>
 </context>
 <context>
@@ -3091,10 +3119,6 @@
     <message>
         <source>Pot labels...</source>
         <translation>Étiquettes...</translation>
-    </message>
-    <message>
-        <source>Root plans...</source>
-        <translation>Plans de motte...</translation>
     </message>
     <message>
         <source>Write as PDF: %1</source>
@@ -3247,10 +3271,6 @@
     <message>
         <source>kept root mass</source>
         <translation>motte gardée</translation>
-    </message>
-    <message>
-        <source>Find parts from stock</source>
-        <translation>Chercher des parts du stock</translation>
     </message>
     <message>
         <source>Find a recipe from what is on the shelf</source>
@@ -3465,10 +3485,6 @@
         <translation>étiquettes de pot</translation>
     </message>
     <message>
-        <source>root plans</source>
-        <translation>plans de motte</translation>
-    </message>
-    <message>
         <source>season</source>
         <translation>saison</translation>
     </message>
@@ -3572,6 +3588,18 @@
         <source>likely: %1, Enter takes it</source>
         <translation>probable : %1, Entrée le prend</translation>
     </message>
+    <message>
+        <source>Root-mass plans...</source>
+        <translation>Plans de motte...</translation>
+    </message>
+    <message>
+        <source>Find parts from the shelf</source>
+        <translation>Chercher des parts du stock</translation>
+    </message>
+    <message>
+        <source>root-mass plans</source>
+        <translation>plans de motte</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3672,7 +3700,7 @@
         <translation>Prendre son &amp;plan du registre</translation>
     </message>
     <message>
-        <source>R&amp;oot plans as PDF...</source>
+        <source>R&amp;oot-mass plans as PDF...</source>
         <translation>Plans de m&amp;otte en PDF...</translation>
     </message>
 </context>
@@ -4108,10 +4136,6 @@
         <translation>poids du litre</translation>
     </message>
     <message>
-        <source>grams of one loosely poured litre</source>
-        <translation>grammes d’un litre versé en vrac</translation>
-    </message>
-    <message>
         <source>weigh a litre</source>
         <translation>peser un litre</translation>
     </message>
@@ -4159,16 +4183,16 @@
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>Sans matériau, le poids du litre doit être pesé avant que le composant puisse entrer dans le mélange.</translation>
     </message>
+    <message>
+        <source>of one litre, loosely poured</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GroupsPage</name>
     <message>
         <source>Groups of trees</source>
         <translation>Groupes d’arbres</translation>
-    </message>
-    <message>
-        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation>Ce par quoi commence une recherche de parts. C’est une pratique courante, jamais la seule voie&#xa0;: votre climat, votre eau et vos mains en savent plus.</translation>
     </message>
     <message>
         <source>group</source>
@@ -4339,6 +4363,10 @@
         <source>Remo&amp;ve</source>
         <translation>&amp;Supprimer</translation>
     </message>
+    <message>
+        <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ImportPage</name>
@@ -4395,10 +4423,6 @@
         <translation>Enregistrements du fichier et ce qu’ils deviennent</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Quitter</translation>
-    </message>
-    <message>
         <source>One moment...</source>
         <translation>Un instant...</translation>
     </message>
@@ -4409,10 +4433,6 @@
     <message>
         <source>No file is chosen yet.</source>
         <translation>Aucun fichier n’est encore choisi.</translation>
-    </message>
-    <message>
-        <source>%1 %2 (taken in all the same)</source>
-        <translation>%1 %2 (repris malgré tout)</translation>
     </message>
     <message numerus="yes">
         <source>%n record(s) to take in</source>
@@ -4449,6 +4469,14 @@
     <message>
         <source>pots</source>
         <translation>pots</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>%1 (taken in all the same)</source>
+        <translation>%1 (repris quand même)</translation>
     </message>
 </context>
 <context>
@@ -4710,10 +4738,6 @@
     <message>
         <source>&amp;File</source>
         <translation>&amp;Fichier</translation>
-    </message>
-    <message>
-        <source>&amp;New bench</source>
-        <translation>&amp;Nouvel établi</translation>
     </message>
     <message>
         <source>bench cleared</source>
@@ -5329,6 +5353,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
         <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande&#xa0;: choisissez-en ici un autre.</translation>
     </message>
+    <message>
+        <source>Cl&amp;ear the bench</source>
+        <translation>&amp;Vider l’établi</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -5710,10 +5738,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>composant %1</translation>
     </message>
     <message>
-        <source>Show the sheet of %1</source>
-        <translation>Montrer la feuille de %1</translation>
-    </message>
-    <message>
         <source>Parts of %1, slider</source>
         <translation>Parts de %1, curseur</translation>
     </message>
@@ -5736,6 +5760,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>A mix here has up to %1 components; remove one first.</source>
         <translation>Un mélange a ici jusqu’à %1 composants&#xa0;; retirez-en d’abord un.</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Montrer %1</translation>
     </message>
 </context>
 <context>
@@ -5899,32 +5927,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>intérieur, à mi-profondeur</translation>
     </message>
     <message>
-        <source>&amp;Base, length</source>
-        <translation>F&amp;ond, longueur</translation>
-    </message>
-    <message>
-        <source>base of the pot</source>
-        <translation>fond du pot</translation>
-    </message>
-    <message>
         <source>as the rim: straight walls</source>
         <translation>comme le bord&#xa0;: parois droites</translation>
-    </message>
-    <message>
-        <source>&amp;Base, diameter</source>
-        <translation>F&amp;ond, diamètre</translation>
-    </message>
-    <message>
-        <source>&amp;Base, across flats</source>
-        <translation>F&amp;ond, entre plats</translation>
-    </message>
-    <message>
-        <source>Base, wi&amp;dth</source>
-        <translation>Fond, &amp;largeur</translation>
-    </message>
-    <message>
-        <source>base width of the pot</source>
-        <translation>largeur du fond du pot</translation>
     </message>
     <message>
         <source>Corner e&amp;xponent</source>
@@ -6007,20 +6011,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>longueur sous le fond</translation>
     </message>
     <message>
-        <source>Ti&amp;lt, degrees</source>
-        <translation>Inclinaison, degrés</translation>
-    </message>
-    <message>
         <source>tilt of the pot</source>
         <translation>inclinaison du pot</translation>
     </message>
     <message>
         <source>about the length; level if empty</source>
         <translation>dans la longueur&#xa0;; à plat si vide</translation>
-    </message>
-    <message>
-        <source>Wo&amp;rking in</source>
-        <translation>Mise e&amp;n place</translation>
     </message>
     <message>
         <source>settling</source>
@@ -6073,6 +6069,38 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>as typed, or choose one</source>
         <translation>comme saisi, ou choisissez-en un</translation>
+    </message>
+    <message>
+        <source>Floor, length</source>
+        <translation>Fond, longueur</translation>
+    </message>
+    <message>
+        <source>floor of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor, diameter</source>
+        <translation>Fond, diamètre</translation>
+    </message>
+    <message>
+        <source>Floor, across flats</source>
+        <translation>Fond, entre plats</translation>
+    </message>
+    <message>
+        <source>Floor, width</source>
+        <translation>Fond, largeur</translation>
+    </message>
+    <message>
+        <source>floor width of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt, deg&amp;rees</source>
+        <translation>Inclina&amp;ison, degrés</translation>
+    </message>
+    <message>
+        <source>Sett&amp;ling</source>
+        <translation>&amp;Tassement</translation>
     </message>
 </context>
 <context>
@@ -6325,10 +6353,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Remplissage &amp;d’eau</translation>
     </message>
     <message>
-        <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>jusqu’au niveau&#xa0;; l’emporte</translation>
-    </message>
-    <message>
         <source>water fill</source>
         <translation>remplissage d’eau</translation>
     </message>
@@ -6347,10 +6371,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Top dressing</source>
         <translation>Couche de surface</translation>
-    </message>
-    <message>
-        <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>0,3 à 0,5&#xa0;; aucune si vide</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -6467,6 +6487,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>mound</source>
         <translation>butte</translation>
+    </message>
+    <message>
+        <source>measured; overrides the lengths</source>
+        <translation>mesuré&#xa0;; l’emporte</translation>
+    </message>
+    <message>
+        <source>usual 0.3 to 0.5; none if empty</source>
+        <translation>usuel 0.3 à 0.5 ; aucun si vide</translation>
     </message>
 </context>
 <context>
@@ -6590,6 +6618,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
         <translation>Changé ailleurs entre-temps en «&#xa0;%1&#xa0;», votre saisie n’est donc pas encore enregistrée. Entrée enregistre la vôtre, Échap prend l’autre.</translation>
+    </message>
+    <message>
+        <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6856,10 +6888,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>caisse %1&#xa0;: %2</translation>
     </message>
     <message>
-        <source>used soil of %1: %2</source>
-        <translation>substrat usagé de %1&#xa0;: %2</translation>
-    </message>
-    <message>
         <source>mix %1: %2</source>
         <translation>mélange %1&#xa0;: %2</translation>
     </message>
@@ -6977,10 +7005,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>mix %1 opened</source>
         <translation>mélange %1 ouvert</translation>
-    </message>
-    <message>
-        <source>No bag stands behind %1: its sheet is empty.</source>
-        <translation>Aucun sac derrière %1&#xa0;: sa feuille est vide.</translation>
     </message>
     <message>
         <source>Save a copy of the record</source>
@@ -7114,6 +7138,22 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
         <translation>L’essai de tamisage de %1 n’est pas conservé et a quitté l’établi : annulez pour le ramener.</translation>
     </message>
+    <message>
+        <source>used ground of %1: %2</source>
+        <translation>substrat usagé de %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>tub %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bag stands behind %1: type its sieve test.</source>
+        <translation>Aucun sac ne se trouve derrière %1 : saisissez son tamisage.</translation>
+    </message>
+    <message>
+        <source>Written to %1, but not all of it. %2.</source>
+        <translation>Écrit dans %1, mais pas tout. %2.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -7159,10 +7199,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
 </context>
 <context>
     <name>gritwright::desktop::RootPlanTab</name>
-    <message>
-        <source>&amp;Tree</source>
-        <translation>Ar&amp;bre</translation>
-    </message>
     <message>
         <source>Tree to plan for</source>
         <translation>Arbre à planifier</translation>
@@ -7218,10 +7254,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>group</source>
         <translation>groupe</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>&amp;Groupe</translation>
     </message>
     <message>
         <source>Pot it goes into</source>
@@ -7524,22 +7556,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Fait&#xa0;: écrire ce plan dans l’histoire de l’arbre</translation>
     </message>
     <message>
-        <source>Print the root-plan sheet</source>
-        <translation>Imprimer la feuille du plan de motte</translation>
-    </message>
-    <message>
-        <source>Save the root-plan sheet as PDF</source>
-        <translation>Enregistrer la feuille du plan de motte en PDF</translation>
-    </message>
-    <message>
-        <source>Root-plan sheet as PDF</source>
-        <translation>Feuille du plan de motte en PDF</translation>
-    </message>
-    <message>
-        <source>root plan %1.pdf</source>
-        <translation>plan de motte %1.pdf</translation>
-    </message>
-    <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
@@ -7826,6 +7842,38 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
         <translation>Le plan %1 reste&#xa0;: l’histoire d’un arbre ou une journée le cite. Commencez plutôt un nouveau plan.</translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>&amp;Groupe d’espèces</translation>
+    </message>
+    <message>
+        <source>New plan for &amp;tree</source>
+        <translation>Nouveau plan pour l’ar&amp;bre</translation>
+    </message>
+    <message>
+        <source>Print the root-mass plan</source>
+        <translation>Imprimer le plan de motte</translation>
+    </message>
+    <message>
+        <source>Save the root-mass plan as PDF</source>
+        <translation>Enregistrer le plan de motte en PDF</translation>
+    </message>
+    <message>
+        <source>Root-mass plan as PDF</source>
+        <translation>Plan de motte en PDF</translation>
+    </message>
+    <message>
+        <source>root-mass plan %1.pdf</source>
+        <translation>plan de motte %1.pdf</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <translation>%1&#xa0;: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 ou plus</translation>
     </message>
 </context>
 <context>
@@ -8248,6 +8296,18 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Weigh every fraction first</source>
         <translation>Pesez d’abord chaque fraction</translation>
+    </message>
+    <message>
+        <source>Screened on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day of the screening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today; or a day like 2026-03-14</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8769,13 +8829,13 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>%1 Left out below the pan: %2</source>
         <translation>%1 Laissé de côté sous le fond : %2</translation>
     </message>
+    <message>
+        <source>%1 They came from fine to coarse and were turned round.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
-    <message>
-        <source>Sheet</source>
-        <translation>Feuille</translation>
-    </message>
     <message>
         <source>Bag</source>
         <translation>Sac</translation>
@@ -8835,6 +8895,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>as typed</source>
         <translation>comme saisi</translation>
+    </message>
+    <message>
+        <source>Component</source>
+        <translation>Composant</translation>
     </message>
 </context>
 <context>
@@ -8918,6 +8982,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1, at the typical litre weight of %2: measure its own.</source>
         <translation>%1, au poids du litre usuel de %2&#xa0;: mesurez le sien.</translation>
+    </message>
+    <message>
+        <source>32 oz or 2 qt, dry</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9119,10 +9187,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Pas encore d’arbres. Ajoutez le premier&#xa0;: son espèce et son groupe, puis ce dans quoi il a été rempoté la dernière fois.</translation>
     </message>
     <message>
-        <source>how it is</source>
-        <translation>son état</translation>
-    </message>
-    <message>
         <source>Add a t&amp;ree</source>
         <translation>Ajouter &amp;un arbre</translation>
     </message>
@@ -9167,20 +9231,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Groupe d’espèces</translation>
     </message>
     <message>
-        <source>what the tree bears when it is repotted goes by its group</source>
-        <translation>ce que l’arbre supporte au rempotage dépend de son groupe</translation>
-    </message>
-    <message>
         <source>not chosen yet</source>
         <translation>pas encore choisi</translation>
     </message>
     <message>
         <source>group</source>
         <translation>groupe</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>&amp;Groupe</translation>
     </message>
     <message>
         <source>Since the year</source>
@@ -9213,10 +9269,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Trunk base, right</source>
         <translation>Base du tronc, droite</translation>
-    </message>
-    <message>
-        <source>of the root mass&apos;s middle, from the old front</source>
-        <translation>du milieu de la motte</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -9315,20 +9367,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>note</translation>
     </message>
     <message>
-        <source>How it did</source>
-        <translation>Son évolution</translation>
-    </message>
-    <message>
-        <source>How the tree did, newest first</source>
-        <translation>L’évolution de l’arbre, le plus récent d’abord</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>jour</translation>
-    </message>
-    <message>
-        <source>seen</source>
-        <translation>vu</translation>
     </message>
     <message>
         <source>Day it was seen</source>
@@ -9339,20 +9379,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>comme 2026-03-14</translation>
     </message>
     <message>
-        <source>How it was</source>
-        <translation>Son état</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>examiné pour rempotage</translation>
     </message>
     <message>
         <source>Da&amp;y</source>
         <translation>&amp;Jour</translation>
-    </message>
-    <message>
-        <source>it was</source>
-        <translation>c’était</translation>
     </message>
     <message>
         <source>What was seen</source>
@@ -9401,10 +9433,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>bare-rooted</source>
         <translation>racines nues</translation>
-    </message>
-    <message>
-        <source>removed</source>
-        <translation>ôté</translation>
     </message>
     <message>
         <source>untouched</source>
@@ -9530,6 +9558,30 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>what was done</source>
         <translation>ce qui a été fait</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>ôté</translation>
+    </message>
+    <message>
+        <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>&amp;Groupe d’espèces</translation>
+    </message>
+    <message>
+        <source>of the root mass&apos;s middle</source>
+        <translation>du milieu de la motte</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>The tree&apos;s condition, newest first</source>
+        <translation>État de l’arbre, le plus récent d’abord</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -9639,10 +9691,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>masse d’un litre, égoutté</translation>
     </message>
     <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>capacité d’échange cationique d’un litre</translation>
-    </message>
-    <message>
         <source>of a mixed litre, in your own currency</source>
         <translation>d’un litre mélangé, dans votre monnaie</translation>
     </message>
@@ -9673,14 +9721,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>water in pot, %</source>
         <translation>eau dans le pot,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>pour plantes,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>litre mouillé, g/L</translation>
     </message>
     <message>
         <source>exchange, meq/L</source>
@@ -9729,6 +9769,18 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
         <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 95; 2.36 42</translation>
+    </message>
+    <message>
+        <source>exchange capacity of a litre</source>
+        <translation>capacité d’échange d’un litre</translation>
+    </message>
+    <message>
+        <source>plants can take, %</source>
+        <translation>disponible aux plantes, %</translation>
+    </message>
+    <message>
+        <source>wet litre, %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9980,10 +10032,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>l’essai et les valeurs usuelles sont très éloignés, aucun n’est donc cru autant qu’il le prétend&#xa0;: l’étendue est {factor} fois plus large&#xa0;; répétez l’essai</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
-        <translation>aucun k entre 2 et 40 cm mm ne donne les {capacity_percent}&#xa0;% d’eau mesurés&#xa0;; {k_cm_mm} en approche le plus&#xa0;: vérifiez les masses, le volume et la granulométrie</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>seuls {percent}&#xa0;% des vides entre les grains se sont remplis à l’inondation&#xa0;; a-t-on inondé lentement par le bas, après un jour de trempage&#xa0;?</translation>
     </message>
@@ -10020,52 +10068,16 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le grain a perdu {percent}&#xa0;% de son volume à la mise en place&#xa0;; 5 à 13&#xa0;% est usuel&#xa0;: était-il rempli en vrac&#xa0;?</translation>
     </message>
     <message>
-        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
-        <translation>le module de finesse lit {aperture_mm} mm sur la courbe, ce tamis n’a pas été utilisé</translation>
-    </message>
-    <message>
-        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm</source>
-        <translation>le module de finesse n’est pas défini&#xa0;: {percent}&#xa0;% est plus fin que le tamis le plus fin, {finest_mm} mm, et il demande {aperture_mm} mm</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones</source>
-        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; le module de finesse n’en compte rien sur de plus gros</translation>
-    </message>
-    <message>
-        <source>a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated</source>
-        <translation>un chiffre de laboratoire sans valeur demande une taille hors des tamis utilisés&#xa0;; rien n’est extrapolé</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests: k {k_cm_mm} cm mm</source>
-        <translation>d’après {count} de vos essais en pot&#xa0;: k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
         <source>the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike</source>
         <translation>les essais en pot ont été faits avec un autre mélange que celui-ci&#xa0;; ce qu’ils enseignent ne vaut pour lui que si le grain se ressemble</translation>
-    </message>
-    <message>
-        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm</source>
-        <translation>air et eau d’après {count} de vos essais en pot du mélange {mix}, le dernier est {test}&#xa0;: k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm</source>
-        <translation>d’après {count} de vos essais en pot ({dates})&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>no rigid grain: the packing model is less certain for it</source>
         <translation>grain non rigide&#xa0;: le modèle d’empilement y est moins sûr</translation>
     </message>
     <message>
-        <source>the exchange capacity is not known, so the mix has none</source>
-        <translation>la capacité d’échange n’est pas connue, le mélange n’en a donc pas</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>tous les composants ont 0 part&#xa0;; donnez une part à l’un d’eux</translation>
-    </message>
-    <message>
-        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
-        <translation>{percent}&#xa0;% est plus fin que {aperture_mm} mm et pris pour du grain de {size_mm} mm</translation>
     </message>
     <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
@@ -10078,14 +10090,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the mix swells by {percent} %: it takes more room than its components apart</source>
         <translation>le mélange foisonne de {percent}&#xa0;%&#xa0;: il prend plus de place que ses composants séparés</translation>
-    </message>
-    <message>
-        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm</source>
-        <translation>{percent}&#xa0;% est plus gros que {aperture_mm} mm et pris pour finir à {top_mm} mm</translation>
-    </message>
-    <message>
-        <source>figures that were not given are typical values of the catalogue, not measured</source>
-        <translation>les chiffres non donnés sont des valeurs usuelles du catalogue, non mesurées</translation>
     </message>
     <message>
         <source>weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points</source>
@@ -10164,24 +10168,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{higher_g} g n’est pas au-dessus de {lower_g} g&#xa0;; attendu tare, sec, égoutté, inondé en ordre croissant</translation>
     </message>
     <message>
-        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
-        <translation>les litres sont pris en proportion de la masse&#xa0;; le grain criblé est plus lâche, ils sont donc un peu bas</translation>
-    </message>
-    <message>
-        <source>what the screening keeps is {percent} % in the band, {finer_percent} % finer</source>
-        <translation>ce que garde le criblage est à {percent}&#xa0;% dans la plage, {finer_percent}&#xa0;% plus fin</translation>
-    </message>
-    <message>
         <source>{percent} % is 1-2 mm: good for very small pots and for top dressing</source>
         <translation>{percent}&#xa0;% est de 1-2 mm&#xa0;: bon pour de très petits pots et en surface</translation>
     </message>
     <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>au-dessus de 2 mm (ici {size_mm} mm) l’estimation est bonne à 3.5 points au mieux&#xa0;; un essai en pot l’améliore</translation>
-    </message>
-    <message>
-        <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
-        <translation>le grain de la couche de drainage n’est pas connu&#xa0;; l’eau est calculée comme si le mélange allait jusqu’au fond</translation>
     </message>
     <message>
         <source>the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time</source>
@@ -10260,20 +10252,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>l’aire est de {area_cm2} cm2&#xa0;; attendu au plus un carré de dix mètres</translation>
     </message>
     <message>
-        <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
-        <translation>un rectangle à coins doux demande son exposant (2 est une ellipse, 4 un rectangle à coins doux)</translation>
-    </message>
-    <message>
         <source>the exponent is {exponent}; expected at most {limit}</source>
         <translation>l’exposant est {exponent}&#xa0;; attendu au plus {limit}</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>l’exposant est {exponent}&#xa0;; il doit être 1 ou plus</translation>
-    </message>
-    <message>
-        <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
-        <translation>le rayon d’arrondi {radius_cm} cm ne laisse pas de fond&#xa0;; au plus {limit_cm} cm conviennent ici</translation>
     </message>
     <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
@@ -10340,20 +10324,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{text} n’est pas un jour&#xa0;; attendu une date comme 2026-03-14</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
-        <translation>le fichier est abîmé&#xa0;; il n’a pas été modifié. Restaurez la plus récente bonne sauvegarde</translation>
-    </message>
-    <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
         <translation>le fichier n’est plus là où il a été ouvert&#xa0;; enregistrez une copie de ce qui est ouvert</translation>
     </message>
     <message>
         <source>this is a folder; name a file</source>
         <translation>c’est un dossier&#xa0;; nommez un fichier</translation>
-    </message>
-    <message>
-        <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
-        <translation>le dossier des matériaux de référence n’a pas été trouvé&#xa0;; donnez à GRITWRIGHT_DATA le dossier qui contient materials/</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10370,10 +10346,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>la taille du fond {size_mm} mm doit être au-dessus de 0 et pas au-dessus du tamis le plus fin, {finest_mm} mm</translation>
-    </message>
-    <message>
-        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
-        <translation>le passant allait de {low_percent} à {high_percent}&#xa0;% et a été ramené à 0-100&#xa0;%</translation>
     </message>
     <message>
         <source>the top size {size_mm} mm has to lie above the coarsest sieve, {coarsest_mm} mm</source>
@@ -10420,28 +10392,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>une netteté de {sharpness} est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
-        <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
-        <translation>aucune masse de départ n’a été donnée&#xa0;: les pourcentages se rapportent aux {mass_g} g récupérés, et une perte ne se verrait pas</translation>
-    </message>
-    <message>
-        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
-        <translation>mesuré en litres&#xa0;: les parts de volume en vrac tiennent lieu de parts de masse, comme si chaque fraction était également dense</translation>
-    </message>
-    <message>
         <source>{percent} % crumbs can&apos;t be; expected 0 to 100</source>
         <translation>{percent}&#xa0;% de miettes est impossible&#xa0;; attendu de 0 à 100</translation>
     </message>
     <message>
         <source>a sieve of {diameter_mm} mm has no sieving area; give the diameter of the frame in mm</source>
         <translation>un tamis de {diameter_mm} mm n’a pas de surface&#xa0;; donnez le diamètre du cadre en mm</translation>
-    </message>
-    <message>
-        <source>the fractions outweigh the sample by {percent} %; the balance&apos;s resolution explains it, the percentages bear it</source>
-        <translation>les fractions pèsent {percent}&#xa0;% de plus que l’échantillon&#xa0;; la résolution de la balance l’explique, les pourcentages le supportent</translation>
-    </message>
-    <message>
-        <source>{percent} % of the sample was lost while sieving; above 0.3 % a laboratory would repeat the test</source>
-        <translation>{percent}&#xa0;% de l’échantillon a été perdu au tamisage&#xa0;; au-dessus de 0.3&#xa0;% un laboratoire referait l’essai</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving, more than 1 %: look for a spilled or forgotten pan</source>
@@ -10476,14 +10432,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{percent}&#xa0;% est plus fin que le tamis le plus fin, {aperture_mm} mm&#xa0;; un tamis plus fin montrerait où commence la poussière</translation>
     </message>
     <message>
-        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% passe le tamis le plus gros, {aperture_mm} mm, et rien n’est extrapolé</translation>
-    </message>
-    <message>
-        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% est plus fin que le tamis le plus fin, {aperture_mm} mm, et rien n’est extrapolé</translation>
-    </message>
-    <message>
         <source>{count} can&apos;t be the number of a test; expected 1 or more</source>
         <translation>{count} ne peut pas être le nombre d’un essai&#xa0;; attendu 1 ou plus</translation>
     </message>
@@ -10498,10 +10446,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm; take {least_g} g or more</source>
         <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm&#xa0;; prenez {least_g} g ou plus</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
-        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; ce qui a besoin de sa taille la prend pour finir à {top_mm} mm</translation>
     </message>
     <message>
         <source>{text} is no basis; expected original or recovered</source>
@@ -10556,10 +10500,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>une masse de {mass_kg} kg est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
-        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
-        <translation>le mélange a été changé après la préparation de la journée&#xa0;; la journée garde la version {version}, la plus récente est {newest}</translation>
-    </message>
-    <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
         <translation>aucun tassement n’est donné&#xa0;; les litres sont versés, mis en place ils sont environ 8&#xa0;% plus bas</translation>
     </message>
@@ -10588,24 +10528,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{volume_l} L en stock est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
-        <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
-        <translation>un sac de {bag_l} L a été supposé, comme il est usuel pour ce matériau</translation>
-    </message>
-    <message>
-        <source>no yield was measured; {percent} % usable was assumed, where a tenth to a third of a bag is commonly lost</source>
-        <translation>aucun rendement n’a été mesuré&#xa0;; {percent}&#xa0;% utilisable a été supposé, alors qu’un dixième à un tiers d’un sac se perd d’ordinaire</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>le travail ne peut pas être ordonné par {text}&#xa0;; attendu bud, mix, helper ou name</translation>
     </message>
     <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} n’est pas un moment du jour&#xa0;; attendu evening ou morning</translation>
-    </message>
-    <message>
-        <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
-        <translation>sans plan de motte, tout ce que contient le pot a été compté, {volume_l} L</translation>
     </message>
     <message>
         <source>screened grain has no yield; leave one of the two out</source>
@@ -10624,20 +10552,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>des recettes de {value} composants ne peuvent pas être cherchées&#xa0;; attendu de 1 à {most}</translation>
     </message>
     <message>
-        <source>the search for contradictions was stopped after {seconds} s; the sets shown cannot hold, but there may be smaller ones and more</source>
-        <translation>la recherche de contradictions a été arrêtée après {seconds} s&#xa0;; les ensembles montrés ne peuvent tenir, mais il peut y en avoir de plus petits et d’autres</translation>
-    </message>
-    <message>
-        <source>here only wishes on gradings and shares of volume are searched for contradictions, three at a time</source>
-        <translation>ici, seuls les souhaits de granulométrie et de parts de volume sont examinés pour contradictions, trois à la fois</translation>
-    </message>
-    <message>
         <source>the wish names more than one figure; make a wish of each</source>
         <translation>le souhait nomme plus d’un chiffre&#xa0;; faites un souhait de chacun</translation>
-    </message>
-    <message>
-        <source>free shares are improved from a fixed set of starts; a better recipe may exist</source>
-        <translation>les parts libres sont améliorées à partir de départs fixes&#xa0;; une meilleure recette peut exister</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected 0 or more</source>
@@ -10668,10 +10584,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{key} est false&#xa0;; laissez le souhait ou écrivez true</translation>
     </message>
     <message>
-        <source>the space of {recipes} recipes is too large to walk whole; the best score may be lower by up to {gap}</source>
-        <translation>l’espace de {recipes} recettes est trop grand pour être parcouru en entier&#xa0;; la meilleure note peut être plus basse de {gap} au plus</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} ne peut pas être lu&#xa0;; attendu une taille en mm et un pourcentage passant, comme 4.75 90-100, avec&#xa0;; entre les points</translation>
     </message>
@@ -10688,10 +10600,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>aucune des {recipes} recettes n’a une note plus basse&#xa0;; parmi celles de même note, une moins chère ou plus simple peut exister</translation>
     </message>
     <message>
-        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation>n’a pas été testé à {aperture_mm} mm, que lit un souhait&#xa0;; son fond ou sa classe la plus grosse tient lieu de ce qui est inconnu</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>un stock de {value} L est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
@@ -10702,10 +10610,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>un poids de {weight} est impossible&#xa0;; attendu 0 ou plus</translation>
-    </message>
-    <message>
-        <source>the file can&apos;t be written; look whether the folder is there and has room</source>
-        <translation>le fichier ne peut pas être écrit&#xa0;; voyez si le dossier est là et a de la place</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -10740,10 +10644,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>ce groupe n’est pas mis à racines nues&#xa0;: gardez le cœur</translation>
     </message>
     <message>
-        <source>how much room the bare roots take is not known; the fill is for the whole pot</source>
-        <translation>la place que prennent les racines nues n’est pas connue&#xa0;; le remplissage est pour tout le pot</translation>
-    </message>
-    <message>
         <source>bare-root tropicals only while they grow</source>
         <translation>mettez les tropicaux à racines nues seulement pendant leur croissance</translation>
     </message>
@@ -10776,14 +10676,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{years} ans est impossible&#xa0;; attendu de 1 à 100</translation>
     </message>
     <message>
-        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot</source>
-        <translation>pour tenir, {percent}&#xa0;% devrait être ôté en tout&#xa0;; plus de 70&#xa0;% n’est jamais conseillé, même par étapes&#xa0;: un pot plus grand</translation>
-    </message>
-    <message>
-        <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
-        <translation>la motte prend plus que ce que le pot contient à côté ({volume_ml} mL restent)&#xa0;; vérifiez ses dimensions et ce qui a été déplacé</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>le pot choisi est trop petit&#xa0;; elle tient dans le pot libre {pot}</translation>
     </message>
@@ -10796,20 +10688,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>la motte dépasse le substrat de {rise_cm} cm&#xa0;: bâtissez-la avec de la sphaigne</translation>
     </message>
     <message>
-        <source>a shoulder would be steeper than 35 degrees between rim and root mass</source>
-        <translation>un épaulement serait plus raide que 35 degrés entre bord et motte</translation>
-    </message>
-    <message>
         <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>malade&#xa0;: les racines mortes et pourries s’ôtent, aucune saine&#xa0;; outils propres, jetez l’ancien substrat</translation>
     </message>
     <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>pas en une fois&#xa0;: ces coupes et retour dans l’ancien pot, le reste quand l’arbre s’est remis</translation>
-    </message>
-    <message>
-        <source>after everything that may be done the root mass still sticks out {excess_cm} cm</source>
-        <translation>après tout ce qui peut être fait, la motte dépasse encore de {excess_cm} cm</translation>
     </message>
     <message>
         <source>a table of areas has no outline; a round one is assumed</source>
@@ -10828,16 +10712,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>la base du tronc serait enterrée là où elle a été placée&#xa0;; elle a été levée jusqu’au substrat</translation>
     </message>
     <message>
-        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting</source>
-        <translation>la paroi rentre&#xa0;: les racines remplissent le ventre, et plus tard l’arbre ne sort qu’en coupant</translation>
-    </message>
-    <message>
         <source>there is no group {group}; expected one of {expected}</source>
         <translation>il n’y a pas de groupe {group}&#xa0;; attendu l’un de {expected}</translation>
-    </message>
-    <message>
-        <source>no tree is due by {until}</source>
-        <translation>aucun arbre n’est dû d’ici le {until}</translation>
     </message>
     <message>
         <source>the record has {mass_g} g; count what is there</source>
@@ -10868,20 +10744,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>arrêté&#xa0;; rien n’a été écrit</translation>
     </message>
     <message>
-        <source>{id} may be {text}; write the kind in front</source>
-        <translation>{id} peut être {text}&#xa0;; écrivez le genre devant</translation>
-    </message>
-    <message>
         <source>there is nothing to redo</source>
         <translation>rien à rétablir</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
         <translation>rien à annuler</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
-        <translation>{kind} {id} a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
     </message>
     <message>
         <source>air</source>
@@ -10906,18 +10774,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>(theta_0 - water in the grains) / voids between grains</source>
         <translation>(theta_0 - eau dans les grains) / vides entre les grains</translation>
-    </message>
-    <message>
-        <source>the k whose container capacity is the measured one; the water in the grains is known</source>
-        <translation>le k dont la capacité en pot est celle mesurée&#xa0;; l’eau dans les grains est connue</translation>
-    </message>
-    <message>
-        <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
-        <translation>moindre (CC - mesuré)^2/0,02^2 + (ln(k/k0)/0,24)^2 + ((w - w0)/0,15)^2 sur k et w</translation>
-    </message>
-    <message>
-        <source>k and w that give the capacities measured at two depths</source>
-        <translation>k et w qui donnent les capacités mesurées à deux profondeurs</translation>
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
@@ -11000,10 +10856,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>manque</translation>
     </message>
     <message>
-        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>mélange mouillé + motte gardée + arbre + pot + couches&#xa0;; mélange mouillé = remplissage x (densité apparente + 1000 g/L x capacité en pot)</translation>
-    </message>
-    <message>
         <source>a part not weighed</source>
         <translation>une partie non pesée</translation>
     </message>
@@ -11084,76 +10936,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{line}, prix {price}</translation>
     </message>
     <message>
-        <source>Tree</source>
-        <translation>Arbre</translation>
-    </message>
-    <message>
-        <source>Mix</source>
-        <translation>Mélange</translation>
-    </message>
-    <message>
-        <source>Pot</source>
-        <translation>Pot</translation>
-    </message>
-    <message>
-        <source>Plan</source>
-        <translation>Plan</translation>
-    </message>
-    <message>
-        <source>Buds</source>
-        <translation>Bourgeons</translation>
-    </message>
-    <message>
-        <source>Helper</source>
-        <translation>Aide</translation>
-    </message>
-    <message>
-        <source>Pour</source>
-        <translation>Verser</translation>
-    </message>
-    <message>
-        <source>Scoops</source>
-        <translation>Mesures</translation>
-    </message>
-    <message>
-        <source>Done: plan, litres, note</source>
-        <translation>Fait&#xa0;: plan, litres, note</translation>
-    </message>
-    <message>
         <source>Grain</source>
         <translation>Grain</translation>
-    </message>
-    <message>
-        <source>Litres</source>
-        <translation>Litres</translation>
-    </message>
-    <message>
-        <source>Quarts</source>
-        <translation>Quarts</translation>
-    </message>
-    <message>
-        <source>In the pots</source>
-        <translation>Dans les pots</translation>
-    </message>
-    <message>
-        <source>Reserve</source>
-        <translation>Réserve</translation>
-    </message>
-    <message>
-        <source>To mix</source>
-        <translation>À mélanger</translation>
-    </message>
-    <message>
-        <source>Batches</source>
-        <translation>Gâchées</translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation>Préparé</translation>
-    </message>
-    <message>
-        <source>Left over</source>
-        <translation>Reste</translation>
     </message>
     <message>
         <source>Mixes</source>
@@ -11164,76 +10948,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>La réserve couvre, par mélange, les deux arbres qui prendraient le plus si cela va moins bien. Le reste retourne en stock dans une auge à part.</translation>
     </message>
     <message>
-        <source>Loose</source>
-        <translation>En vrac</translation>
-    </message>
-    <message>
-        <source>To have ready</source>
-        <translation>À tenir prêt</translation>
-    </message>
-    <message>
-        <source>Bag</source>
-        <translation>Sac</translation>
-    </message>
-    <message>
-        <source>Fraction</source>
-        <translation>Fraction</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>Pour</translation>
-    </message>
-    <message>
-        <source>Raw</source>
-        <translation>Brut</translation>
-    </message>
-    <message>
-        <source>Usable</source>
-        <translation>Utilisable</translation>
-    </message>
-    <message>
-        <source>Ready</source>
-        <translation>Prêt</translation>
-    </message>
-    <message>
         <source>From the shelf</source>
         <translation>Du stock</translation>
     </message>
     <message>
-        <source>Material</source>
-        <translation>Matériau</translation>
-    </message>
-    <message>
-        <source>Short of</source>
-        <translation>Manque</translation>
-    </message>
-    <message>
-        <source>One bag</source>
-        <translation>Un sac</translation>
-    </message>
-    <message>
-        <source>Buy</source>
-        <translation>Acheter</translation>
-    </message>
-    <message>
-        <source>Price</source>
-        <translation>Prix</translation>
-    </message>
-    <message>
         <source>To buy</source>
         <translation>À acheter</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Dû</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Dès le</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Journée</translation>
     </message>
     <message>
         <source>due</source>
@@ -11252,28 +10972,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Arbres dus d’ici le {day}</translation>
     </message>
     <message>
-        <source>Wants</source>
-        <translation>Veut</translation>
-    </message>
-    <message>
-        <source>Gets</source>
-        <translation>Obtient</translation>
-    </message>
-    <message>
         <source>no day yet</source>
         <translation>pas encore de jour</translation>
     </message>
     <message>
         <source>Bags that several days want</source>
         <translation>Sacs que veulent plusieurs journées</translation>
-    </message>
-    <message>
-        <source>Full and wet</source>
-        <translation>Plein et mouillé</translation>
-    </message>
-    <message>
-        <source>Mass</source>
-        <translation>Masse</translation>
     </message>
     <message>
         <source>{lift}: two people or a trolley</source>
@@ -11440,16 +11144,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>plan {plan}</translation>
     </message>
     <message>
-        <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
-        <translation>somme de poids x (points manqués)^2 sur les souhaits souples&#xa0;; points&#xa0;: pour cent de la masse, 100 x parts, 20 g/L, 5 meq/L, 5&#xa0;% d’une limite de prix&#xa0;; limites et granulométries par moyenne quadratique sur leurs ouvertures</translation>
-    </message>
-    <message>
         <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
         <translation>note, prix (sans prix en dernier), moins de composants, noms, total plus petit, plus grandes parts dans l’ordre des noms&#xa0;; une recette figure si un composant diffère de 10 points de volume en vrac de toute meilleure de la liste</translation>
-    </message>
-    <message>
-        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
-        <translation>examinées + exclues = toutes les recettes&#xa0;; une recette n’est exclue que si une borne basse de sa note, ou un souhait exigé, la met derrière la liste</translation>
     </message>
     <message>
         <source>100 (start - washed out - recovered) / start</source>
@@ -11488,16 +11184,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>ASTM C136-19&#xa0;; miettes&#xa0;: Folk, Petrology of Sedimentary Rocks, p. 32</translation>
     </message>
     <message>
-        <source>100 x mass retained / base</source>
-        <translation>100 x masse retenue / base</translation>
-    </message>
-    <message>
         <source>pan</source>
         <translation>fond</translation>
-    </message>
-    <message>
-        <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
-        <translation>100 (1 - masse retenue cumulée / base)&#xa0;; les masses cumulées sont divisées, jamais des parts arrondies ajoutées</translation>
     </message>
     <message>
         <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
@@ -11524,18 +11212,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>taille à un pourcentage passant, linéaire en log10(taille) entre les deux tamis voisins&#xa0;; jamais extrapolée&#xa0;; la courbe d’un mélange est la somme des courbes de ses composants par part de masse</translation>
     </message>
     <message>
-        <source>band</source>
-        <translation>plage</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s coarse end - passing at its fine end, by mass</source>
-        <translation>passant au bout grossier de la plage - passant à son bout fin, en masse</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s fine end, by mass</source>
-        <translation>passant au bout fin de la plage, en masse</translation>
-    </message>
-    <message>
         <source>openings</source>
         <translation>ouvertures</translation>
     </message>
@@ -11552,10 +11228,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>prendre&#xa0;: part dans la plage et part plus fine dans leurs limites&#xa0;; après criblage&#xa0;: part utilisable dans sa limite&#xa0;; sinon autre usage ou réclamer</translation>
     </message>
     <message>
-        <source>band, its ends at the sieves of the test</source>
-        <translation>plage, ses bouts aux tamis de l’essai</translation>
-    </message>
-    <message>
         <source>least in_band</source>
         <translation>dans la plage, au moins</translation>
     </message>
@@ -11570,10 +11242,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>docs/science/grading.md; the limits are our assumption</source>
         <translation>docs/science/grading.md&#xa0;; les limites sont notre hypothèse</translation>
-    </message>
-    <message>
-        <source>1 - passing at the band&apos;s coarse end, by mass</source>
-        <translation>1 - passant au bout grossier de la plage, en masse</translation>
     </message>
     <message>
         <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
@@ -11602,10 +11270,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>share</source>
         <translation>part</translation>
-    </message>
-    <message>
-        <source>sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
-        <translation>somme des refus cumulés en pour cent sur 0,150, 0,300, 0,600, 1,18, 2,36, 4,75, 9,5, 19,0, 37,5, 75, 150 mm / 100</translation>
     </message>
     <message>
         <source>fineness modulus</source>
@@ -11740,10 +11404,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>somme des masses sèches / volume du mélange tassé</translation>
     </message>
     <message>
-        <source>(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density</source>
-        <translation>(1 - vides entre les grains) x porosité moyenne des grains, 1 - densité des grains/du solide</translation>
-    </message>
-    <message>
         <source>voids between grains</source>
         <translation>vides entre les grains</translation>
     </message>
@@ -11758,14 +11418,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
         <translation>(1 - vides entre les grains) x somme de l’eau des grains&#xa0;: par l’absorption d’eau si elle est connue, sinon w des pores ouverts</translation>
-    </message>
-    <message>
-        <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
-        <translation>somme sur les composants de part de masse x CEC en meq/100 g x 10 x densité apparente en kg/L</translation>
-    </message>
-    <message>
-        <source>bulk density</source>
-        <translation>densité apparente</translation>
     </message>
     <message>
         <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
@@ -11788,20 +11440,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>comme le passant, par part de volume de grain</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
-        <translation>la compacité que partagent toutes les classes d’un composant et pour laquelle le modèle redonne son propre phi = densité apparente sèche / densité des grains&#xa0;: V = minimum sur i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
-    </message>
-    <message>
         <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
         <translation>1/phi = maximum sur i de U_i (classe dominante linéaire, avec coincement), chaque composant avec le bêta de classe qui redonne sa propre compacité</translation>
     </message>
     <message>
         <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
         <translation>Yu, Zou &amp; Standish 1996&#xa0;; Kwan, Chan &amp; Wong 2013 (de mémoire)&#xa0;; ±1,5 point de vides</translation>
-    </message>
-    <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
-        <translation>V = somme E/phi des parts prises en litres, E = litres en vrac x densité apparente sèche / densité des grains</translation>
     </message>
     <message>
         <source>1 - V/sum v, with V = sum E/phi</source>
@@ -11820,18 +11464,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>densité des grains</translation>
     </message>
     <message>
-        <source>sum m / sum (m / skeletal density)</source>
-        <translation>somme m / somme (m / densité du solide)</translation>
-    </message>
-    <message>
-        <source>skeletal density</source>
-        <translation>densité du solide</translation>
-    </message>
-    <message>
-        <source>height of the fill line over the floor: depth - freeboard</source>
-        <translation>hauteur du niveau au-dessus du fond&#xa0;: profondeur - marge</translation>
-    </message>
-    <message>
         <source>filled depth</source>
         <translation>profondeur remplie</translation>
     </message>
@@ -11842,10 +11474,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
         <translation>docs/science/water.md&#xa0;; constantes ajustées à 29 sables propres d’UNSODA 2.0&#xa0;; au-dessus de 2 mm ±0,035 au mieux, demande un essai en pot</translation>
-    </message>
-    <message>
-        <source>capacity</source>
-        <translation>capacité</translation>
     </message>
     <message>
         <source>water in grains</source>
@@ -11868,20 +11496,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>De Boodt &amp; Verdonck 1972, de mémoire&#xa0;; docs/science/water.md</translation>
     </message>
     <message>
-        <source>all open voids, between and in grains, - container capacity</source>
-        <translation>tous les vides ouverts, entre et dans les grains, - capacité en pot</translation>
-    </message>
-    <message>
         <source>air that drains</source>
         <translation>air qui se libère</translation>
     </message>
     <message>
         <source>trapped</source>
         <translation>piégé</translation>
-    </message>
-    <message>
-        <source>container capacity - theta(50)</source>
-        <translation>capacité en pot - theta(50)</translation>
     </message>
     <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
@@ -11894,10 +11514,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>air that drains free</source>
         <translation>air qui se libère</translation>
-    </message>
-    <message>
-        <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>volume du mélange x (densité apparente + 1000 g/L x capacité en pot)</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -12096,14 +11712,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Rien&#xa0;: la motte tient comme elle est placée.</translation>
     </message>
     <message>
-        <source>Toward</source>
-        <translation>Vers</translation>
-    </message>
-    <message>
-        <source>Sticks out</source>
-        <translation>Dépasse</translation>
-    </message>
-    <message>
         <source>After straight cuts {share} of the root mass still stick out at corners.</source>
         <translation>Après les coupes droites, {share} de la motte dépasse encore aux coins.</translation>
     </message>
@@ -12176,34 +11784,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Dans un autre pot libre&#xa0;: {pot}</translation>
     </message>
     <message>
-        <source>Untouched</source>
-        <translation>Intact</translation>
-    </message>
-    <message>
-        <source>Taken off</source>
-        <translation>Ôté</translation>
-    </message>
-    <message>
-        <source>Soil line</source>
-        <translation>Niveau du substrat</translation>
-    </message>
-    <message>
-        <source>Mix in the pot</source>
-        <translation>Mélange dans le pot</translation>
-    </message>
-    <message>
-        <source>The upper cut stops at</source>
-        <translation>La coupe du dessus bute à</translation>
-    </message>
-    <message>
-        <source>Then below</source>
-        <translation>Alors dessous</translation>
-    </message>
-    <message>
-        <source>Trunk base</source>
-        <translation>Base du tronc</translation>
-    </message>
-    <message>
         <source>{stop}, then it does not fit: stage it</source>
         <translation>{stop}, alors cela ne tient pas&#xa0;: par étapes</translation>
     </message>
@@ -12274,10 +11854,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the drained pot</source>
         <translation>le pot égoutté</translation>
-    </message>
-    <message>
-        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
-        <translation>ce mélange n’a pas d’essai en pot à lui&#xa0;: air et eau s’appuient à {percent}&#xa0;% sur les essais {tests} des mélanges {mixes} avec {materials}&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
@@ -12376,10 +11952,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{tree} dans {pot}</translation>
     </message>
     <message>
-        <source>Layers</source>
-        <translation>Couches</translation>
-    </message>
-    <message>
         <source>the two sievings have no two sieves in common; sieve both with the same set</source>
         <translation>les deux tamisages n’ont pas deux tamis en commun&#xa0;; tamisez les deux avec le même jeu</translation>
     </message>
@@ -12410,10 +11982,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>another program holds the record; try again in a moment</source>
         <translation>un autre programme tient le registre&#xa0;; réessayez dans un instant</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
-        <translation>le fichier n’est pas là ou ne peut pas être lu&#xa0;; vérifiez son nom et à qui il est</translation>
     </message>
     <message>
         <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
@@ -12500,16 +12068,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>pas en une fois&#xa0;: cette année ces coupes et retour dans l’ancien pot, le reste plus tard (années entre les deux&#xa0;: {years})</translation>
     </message>
     <message>
-        <source>the record was changed elsewhere meanwhile; look at it again</source>
-        <translation>le registre a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
-    </message>
-    <message>
         <source>this is the record itself; choose another name</source>
         <translation>c’est le registre lui-même&#xa0;; choisissez un autre nom</translation>
-    </message>
-    <message>
-        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
-        <translation>le fichier du registre est abîmé&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
@@ -12518,14 +12078,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
         <translation>le registre est dans un dossier qu’un autre programme copie ailleurs&#xa0;: laissez finir la copie avant de l’ouvrir sur une autre machine</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
-        <translation>les listes ne s’accordent pas avec {kind} {id} lui-même&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
-    </message>
-    <message>
-        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
-        <translation>une autre fenêtre a ouvert le registre et décide comment il est enregistré ({mode})&#xa0;; fermez cette fenêtre et rouvrez le registre</translation>
     </message>
     <message>
         <source>the record was brought to version {version}; a backup was made before</source>
@@ -12542,10 +12094,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>le registre est ouvert en lecture seule&#xa0;; enregistrez-en une copie pour y écrire</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
-        <translation>{kind} {id} ne peut pas être lu dans le fichier&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
@@ -12612,10 +12160,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le mélange neuf a déjà moins de {percent}&#xa0;% d’air dans ce pot&#xa0;; un mélange plus gros ou un pot plus profond en a plus</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
-        <translation>les deux profondeurs ensemble demandent k {k_cm_mm} et w {grain_fill}, ce qui tient plus de la dispersion que du mélange&#xa0;; elles ont été pondérées avec les valeurs usuelles&#xa0;: refaites l’un des essais</translation>
-    </message>
-    <message>
         <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
         <translation>la masse inondée demande {percent}&#xa0;% des vides entre les grains&#xa0;; vérifiez le volume, la densité des grains et la masse sèche</translation>
     </message>
@@ -12654,10 +12198,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
         <translation>la densité des grains n’est pas connue&#xa0;: le mélange n’a que des parts de masse et une granulométrie&#xa0;; mesurez-la par déplacement d’eau pour les volumes et les porosités</translation>
-    </message>
-    <message>
-        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
-        <translation>la densité du solide n’est pas connue&#xa0;: la porosité totale ne compte que les pores qui prennent l’eau</translation>
     </message>
     <message>
         <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
@@ -12804,10 +12344,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le niveau est à {freeboard_cm} cm sous le bord, mais le pot n’a que {depth_cm} cm de profondeur&#xa0;; remesurez les deux</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
-        <translation>cette forme n’a pas d’arête entre fond et paroi pour un arrondi&#xa0;; ôtez-le, une coupe et un tableau d’aires contiennent déjà la courbe</translation>
-    </message>
-    <message>
         <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
         <translation>couche de drainage et couche de surface prennent ensemble {layers_cm} cm des {filled_cm} cm remplis&#xa0;; amincissez-les, pour qu’il reste place au mélange</translation>
     </message>
@@ -12880,10 +12416,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le fichier finit avant son JSON&#xa0;; fermez la dernière accolade ou le dernier guillemet, ou enregistrez à nouveau le fichier</translation>
     </message>
     <message>
-        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
-        <translation>la suite n’est pas du JSON&#xa0;; corrigez-la, ou enregistrez à nouveau le fichier&#xa0;: {text}</translation>
-    </message>
-    <message>
         <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
         <translation>les accolades sont imbriquées à plus de {limit} niveaux&#xa0;; vérifiez que c’est le bon fichier</translation>
     </message>
@@ -12948,10 +12480,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>l’ouverture {aperture_mm} mm est nommée deux fois&#xa0;; nommez-la une fois</translation>
     </message>
     <message>
-        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>le poids du litre et la densité des grains ne sont pas connus tous deux&#xa0;: les litres reposent sur une compacité de {packing_density} pour un grain d’une taille</translation>
-    </message>
-    <message>
         <source>the set has no sieve; type at least one opening</source>
         <translation>le jeu n’a pas de tamis&#xa0;; saisissez au moins une ouverture</translation>
     </message>
@@ -12974,10 +12502,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>nothing was left on the sieves or in the pan; type what each of them held</source>
         <translation>il n’est rien resté sur les tamis ni dans le fond&#xa0;; saisissez ce que chacun a retenu</translation>
-    </message>
-    <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
-        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm si c’est de la pierre&#xa0;; prenez {least_g} g ou plus, ou donnez la densité du grain léger</translation>
     </message>
     <message>
         <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
@@ -13016,16 +12540,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>il y a un octet NUL ici&#xa0;; choisissez un fichier texte, ceci n’en est pas un</translation>
     </message>
     <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
-        <translation>des bris sous 0, ou un module ou des cycles par saison non supérieurs à 0, sont impossibles&#xa0;; corrigez-les, ou refaites l’essai d’effritement</translation>
-    </message>
-    <message>
         <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
         <translation>en mesures entières, {grain} manque dans {without} gâchées sur {batches}&#xa0;; mélangez-les aux autres avant l’emploi, ou prenez une mesure plus petite ou une auge plus grande</translation>
-    </message>
-    <message>
-        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
-        <translation>le mélange a été retiré après la préparation de la journée&#xa0;; la journée le garde tel qu’il était</translation>
     </message>
     <message>
         <source>the mix {text} is named twice; name it once</source>
@@ -13164,10 +12680,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>peigner sur {depth_cm} cm dépasse le milieu&#xa0;; peignez au plus la moitié de la motte, {limit_cm} cm</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
-        <translation>il faudrait raser un coin là où rien ne peut être ôté&#xa0;; prenez un pot plus grand, ou tournez l’arbre</translation>
-    </message>
-    <message>
         <source>the direction {direction} stands twice; take one out</source>
         <translation>la direction {direction} est là deux fois&#xa0;; ôtez-en une</translation>
     </message>
@@ -13248,10 +12760,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; le registre est ouvert en lecture seule&#xa0;: enregistrez-en une copie pour y écrire</translation>
     </message>
     <message>
-        <source>would be refused today ({reason}); correct it</source>
-        <translation>serait refusé aujourd’hui ({reason})&#xa0;; corrigez-le</translation>
-    </message>
-    <message>
         <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
         <translation>une autre fenêtre a été plus rapide&#xa0;; la dernière étape est maintenant&#xa0;: {label}. Regardez-la, et annulez à nouveau si c’est bien elle</translation>
     </message>
@@ -13292,8 +12800,540 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>hauteur au-dessus du fond du pot jusqu’à laquelle les pores restent pleins aux neuf dixièmes</translation>
     </message>
     <message>
-        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation>passant au bout fin de la plage, moins les pertes, en masse</translation>
+        <source>the k that holds the water measured; the water in the grains is known</source>
+        <translation>le k qui retient l’eau mesurée&#xa0;; l’eau dans les grains est connue</translation>
+    </message>
+    <message>
+        <source>least (water held - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
+        <translation>moindre (eau retenue - mesuré)^2/0,02^2 + (ln(k/k0)/0,24)^2 + ((w - w0)/0,15)^2 sur k et w</translation>
+    </message>
+    <message>
+        <source>k and w that hold the water measured at two depths</source>
+        <translation>k et w qui retiennent l’eau mesurée à deux profondeurs</translation>
+    </message>
+    <message>
+        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (litre weight + 1000 g/L x water held)</source>
+        <translation>mélange mouillé + motte gardée + arbre + pot + couches&#xa0;; mélange mouillé = remplissage x (poids du litre + 1000 g/L x eau retenue)</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>buds</source>
+        <translation>bourgeons</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <translation>aide</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <translation>verser</translation>
+    </message>
+    <message>
+        <source>scoops</source>
+        <translation>mesures</translation>
+    </message>
+    <message>
+        <source>layers</source>
+        <translation>couches</translation>
+    </message>
+    <message>
+        <source>done: plan, litres, note</source>
+        <translation>fait&#xa0;: plan, litres, note</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation>grain</translation>
+    </message>
+    <message>
+        <source>quarts</source>
+        <translation>quarts</translation>
+    </message>
+    <message>
+        <source>in the pots</source>
+        <translation>dans les pots</translation>
+    </message>
+    <message>
+        <source>to mix</source>
+        <translation>à mélanger</translation>
+    </message>
+    <message>
+        <source>batches</source>
+        <translation>gâchées</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>préparé</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>reste</translation>
+    </message>
+    <message>
+        <source>to have ready</source>
+        <translation>à tenir prêt</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>pour</translation>
+    </message>
+    <message>
+        <source>raw</source>
+        <translation>brut</translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation>utilisable</translation>
+    </message>
+    <message>
+        <source>short of</source>
+        <translation>manque</translation>
+    </message>
+    <message>
+        <source>one bag</source>
+        <translation>un sac</translation>
+    </message>
+    <message>
+        <source>buy</source>
+        <translation>acheter</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>wants</source>
+        <translation>veut</translation>
+    </message>
+    <message>
+        <source>gets</source>
+        <translation>obtient</translation>
+    </message>
+    <message>
+        <source>full and wet</source>
+        <translation>plein et mouillé</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masse</translation>
+    </message>
+    <message>
+        <source>sum of weight (points missed)^2 over the wishes that need not hold; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their openings</source>
+        <translation>somme de poids x (points manqués)^2 sur les souhaits non obligatoires&#xa0;; points&#xa0;: pour cent de la masse, 100 x parts, 20 g/L, 5 meq/L, 5&#xa0;% d’une limite de prix&#xa0;; limites et granulométries par moyenne quadratique sur leurs ouvertures</translation>
+    </message>
+    <message>
+        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a wish that must hold, puts it behind the list</source>
+        <translation>examinées + exclues = toutes les recettes&#xa0;; une recette n’est exclue que si une borne basse de sa note, ou un souhait obligatoire, la met derrière la liste</translation>
+    </message>
+    <message>
+        <source>no mix of this grading keeps the measured {capacity_percent} % of water; look at the masses, the volume and the grading</source>
+        <translation>aucun mélange de cette granulométrie ne retient les {capacity_percent}&#xa0;% d’eau mesurés&#xa0;; vérifiez les masses, le volume et la granulométrie</translation>
+    </message>
+    <message>
+        <source>the two depths contradict each other more than tests of one mix do, so both were weighed against the usual values; repeat one of the tests</source>
+        <translation>les deux profondeurs se contredisent plus que ne le font des essais d’un même mélange, elles ont donc été pondérées avec les valeurs usuelles&#xa0;; refaites l’un des essais</translation>
+    </message>
+    <message>
+        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used; a sieve of {aperture_mm} mm would give it</source>
+        <translation>le module de finesse lit {aperture_mm} mm sur la courbe, ce tamis n’a pas été utilisé&#xa0;; un tamis de {aperture_mm} mm donnerait la valeur</translation>
+    </message>
+    <message>
+        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm; a sieve of {aperture_mm} mm would give it</source>
+        <translation>le module de finesse n’est pas défini&#xa0;: {percent}&#xa0;% est plus fin que le tamis le plus fin, {finest_mm} mm, et il demande {aperture_mm} mm&#xa0;; un tamis de {aperture_mm} mm le donnerait</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones; a coarser sieve would tell</source>
+        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; le module de finesse n’en compte rien sur de plus gros&#xa0;; un tamis plus gros le dirait</translation>
+    </message>
+    <message>
+        <source>a laboratory figure without a value needs a size outside the sieves used; sieve with a wider set</source>
+        <translation>un chiffre de laboratoire sans valeur demande une taille hors des tamis utilisés&#xa0;; tamisez avec un jeu plus étendu</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests</source>
+        <translation>d’après {count} de vos essais en pot</translation>
+    </message>
+    <message>
+        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}</source>
+        <translation>air et eau d’après {count} de vos essais en pot du mélange {mix}, le dernier est {test}</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests ({dates})</source>
+        <translation>d’après {count} de vos essais en pot ({dates})</translation>
+    </message>
+    <message>
+        <source>the exchange capacity of a component is not known, so the mix&apos;s is not either; give it if you need it</source>
+        <translation>la capacité d’échange d’un composant n’est pas connue, celle du mélange ne l’est donc pas non plus&#xa0;; donnez-la si vous en avez besoin</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water; give the solid density for all of them</source>
+        <translation>la densité du solide n’est pas connue&#xa0;: la porosité totale ne compte que les pores qui prennent l’eau&#xa0;; donnez la densité du solide pour les compter tous</translation>
+    </message>
+    <message>
+        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm; a finer sieve would tell</source>
+        <translation>{percent}&#xa0;% est plus fin que {aperture_mm} mm et pris pour du grain de {size_mm} mm&#xa0;; un tamis plus fin le dirait</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}</source>
+        <translation>ce mélange n’a pas d’essai en pot à lui&#xa0;: air et eau s’appuient à {percent}&#xa0;% sur les essais {tests} des mélanges {mixes} avec {materials}</translation>
+    </message>
+    <message>
+        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>{percent}&#xa0;% est plus gros que {aperture_mm} mm et pris pour finir à {top_mm} mm&#xa0;; un tamis plus gros le dirait</translation>
+    </message>
+    <message>
+        <source>figures that were not given are typical values of the catalogue; measure your own to be sure</source>
+        <translation>les chiffres non donnés sont des valeurs usuelles du catalogue&#xa0;; mesurez les vôtres pour plus de sûreté</translation>
+    </message>
+    <message>
+        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low; weigh a litre and measure the grain density</source>
+        <translation>les litres sont pris en proportion de la masse&#xa0;; le grain criblé est plus lâche, ils sont donc un peu bas&#xa0;; pesez un litre et mesurez la densité des grains</translation>
+    </message>
+    <message>
+        <source>what the screening keeps is {percent} % wanted grain, {finer_percent} % finer</source>
+        <translation>ce que garde le criblage est à {percent}&#xa0;% du grain voulu, à {finer_percent}&#xa0;% plus fin</translation>
+    </message>
+    <message>
+        <source>the bottom layer&apos;s grain is not known, so the water is computed as if the mix reached the floor; name its grain</source>
+        <translation>le grain de la couche de drainage n’est pas connu, l’eau est donc calculée comme si le mélange allait jusqu’au fond&#xa0;; nommez ce grain</translation>
+    </message>
+    <message>
+        <source>100 x mass that stayed on / base</source>
+        <translation>100 x masse retenue / base</translation>
+    </message>
+    <message>
+        <source>100 (1 - cumulative mass that stayed on / base); cumulative masses are divided, rounded shares never added</source>
+        <translation>100 (1 - masse retenue cumulée / base)&#xa0;; les masses cumulées sont divisées, jamais des parts arrondies ajoutées</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grain voulu</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain - passing at its fine end, by mass</source>
+        <translation>passant au bout grossier du grain voulu - passant à son bout fin, en masse</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain, by mass</source>
+        <translation>passant au bout fin du grain voulu, en masse</translation>
+    </message>
+    <message>
+        <source>wanted grain, its ends at the sieves of the test</source>
+        <translation>grain voulu, ses bouts aux tamis de l’essai</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain less what was lost, by mass</source>
+        <translation>passant au bout fin du grain voulu, moins les pertes, en masse</translation>
+    </message>
+    <message>
+        <source>1 - passing at the coarse end of the wanted grain, by mass</source>
+        <translation>1 - passant au bout grossier du grain voulu, en masse</translation>
+    </message>
+    <message>
+        <source>sum of cumulative percent that stayed on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
+        <translation>somme des refus cumulés en pour cent sur 0,150, 0,300, 0,600, 1,18, 2,36, 4,75, 9,5, 19,0, 37,5, 75, 150 mm / 100</translation>
+    </message>
+    <message>
+        <source>a rectangle with soft corners needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
+        <translation>un rectangle à coins doux demande son exposant (2 est une ellipse, 4 un rectangle à coins doux)</translation>
+    </message>
+    <message>
+        <source>a rounding of {radius_cm} cm at the floor leaves no floor; at most {limit_cm} cm fits here</source>
+        <translation>un arrondi de {radius_cm} cm au fond ne laisse pas de fond&#xa0;; au plus {limit_cm} cm conviennent ici</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall to round; leave the rounding out, a bowl and a table of areas already hold the curve</source>
+        <translation>cette forme n’a pas d’arête entre fond et paroi à arrondir&#xa0;; ôtez l’arrondi, une coupe et un tableau d’aires contiennent déjà la courbe</translation>
+    </message>
+    <message>
+        <source>the file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>le fichier est abîmé&#xa0;; restaurez la plus récente sauvegarde intacte&#xa0;: ce qui a été écrit après n’est que dans le fichier abîmé, qui est conservé</translation>
+    </message>
+    <message>
+        <source>the file is not there; look at its name</source>
+        <translation>le fichier n’est pas là&#xa0;; vérifiez son nom</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read; look whose it is, and whether it is a file</source>
+        <translation>le fichier ne peut pas être lu&#xa0;; voyez à qui il est, et si c’est bien un fichier</translation>
+    </message>
+    <message>
+        <source>the reference materials were not found; install Gritwright again, or set GRITWRIGHT_DATA to the folder that holds materials/</source>
+        <translation>les matériaux de référence n’ont pas été trouvés&#xa0;; réinstallez Gritwright, ou donnez à GRITWRIGHT_DATA le dossier qui contient materials/</translation>
+    </message>
+    <message>
+        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %; look whether the curve was read off rightly</source>
+        <translation>le passant allait de {low_percent} à {high_percent}&#xa0;% et a été ramené à 0-100&#xa0;%&#xa0;; vérifiez que la courbe a été bien lue</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again ({text})</source>
+        <translation>la suite n’est pas du JSON&#xa0;; corrigez-la, ou enregistrez à nouveau le fichier ({text})</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain; weigh a litre and measure the grain density for litres of this bag</source>
+        <translation>le poids du litre et la densité des grains ne sont pas connus tous deux&#xa0;: les litres reposent sur une compacité de {packing_density} pour un grain d’une taille&#xa0;; pesez un litre et mesurez la densité des grains pour avoir les litres de ce sac</translation>
+    </message>
+    <message>
+        <source>no starting mass was given, so the percentages are of the {mass_g} g recovered and a loss would not show; weigh the sample before sieving</source>
+        <translation>aucune masse de départ n’a été donnée, les pourcentages se rapportent donc aux {mass_g} g récupérés et une perte ne se verrait pas&#xa0;; pesez l’échantillon avant le tamisage</translation>
+    </message>
+    <message>
+        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense; weigh the fractions to be sure</source>
+        <translation>mesuré en litres&#xa0;: les parts de volume en vrac tiennent lieu de parts de masse, comme si chaque fraction était également dense&#xa0;; pesez les fractions pour plus de sûreté</translation>
+    </message>
+    <message>
+        <source>the fractions outweigh the sample by {percent} %, no more than the balance&apos;s resolution explains; nothing needs doing</source>
+        <translation>les fractions pèsent {percent}&#xa0;% de plus que l’échantillon, pas plus que n’explique la résolution de la balance&#xa0;; il n’y a rien à faire</translation>
+    </message>
+    <message>
+        <source>{percent} % of the sample was lost while sieving; look under the sieves, or weigh the sample again: above 0.3 % a laboratory repeats the test</source>
+        <translation>{percent}&#xa0;% de l’échantillon a été perdu au tamisage&#xa0;; regardez sous les tamis, ou repesez l’échantillon&#xa0;: au-dessus de 0.3&#xa0;% un laboratoire refait l’essai</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm; a coarser sieve would define them</source>
+        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% passe le tamis le plus gros, {aperture_mm} mm&#xa0;; un tamis plus gros les définirait</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would define them</source>
+        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% est plus fin que le tamis le plus fin, {aperture_mm} mm&#xa0;; un tamis plus fin les définirait</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or type the grain density if it is lighter</source>
+        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm si c’est de la pierre&#xa0;; prenez {least_g} g ou plus, ou saisissez la densité des grains s’il est plus léger</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm, and is taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm, et est pris pour finir à {top_mm} mm&#xa0;; un tamis plus gros le dirait</translation>
+    </message>
+    <message>
+        <source>(1 - voids between grains) x mean porosity of the grains, 1 - grain density/solid density</source>
+        <translation>(1 - vides entre les grains) x porosité moyenne des grains, 1 - densité des grains/densité du solide</translation>
+    </message>
+    <message>
+        <source>sum over components of mass share x exchange capacity in meq/100 g x 10 x litre weight in kg/L</source>
+        <translation>somme sur les composants de part de masse x capacité d’échange en meq/100 g x 10 x poids du litre en kg/L</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>poids du litre</translation>
+    </message>
+    <message>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry litre weight / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <translation>la compacité que partagent toutes les classes d’un composant et pour laquelle le modèle redonne son propre phi = poids du litre sec / densité des grains&#xa0;: V = minimum sur i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
+    </message>
+    <message>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry litre weight / grain density</source>
+        <translation>V = somme E/phi des parts prises en litres, E = litres en vrac x poids du litre sec / densité des grains</translation>
+    </message>
+    <message>
+        <source>sum m / sum (m / solid density)</source>
+        <translation>somme m / somme (m / densité du solide)</translation>
+    </message>
+    <message>
+        <source>solid density</source>
+        <translation>densité du solide</translation>
+    </message>
+    <message>
+        <source>height of the fill line over the floor: depth - fill line below rim</source>
+        <translation>hauteur du niveau au-dessus du fond&#xa0;: profondeur - niveau sous le bord</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held: the share that drains</source>
+        <translation>theta(0) - eau retenue&#xa0;: la part qui s’égoutte</translation>
+    </message>
+    <message>
+        <source>water held</source>
+        <translation>eau retenue</translation>
+    </message>
+    <message>
+        <source>all open voids, between and in grains, - water held</source>
+        <translation>tous les vides ouverts, entre et dans les grains, - eau retenue</translation>
+    </message>
+    <message>
+        <source>water held - theta(50)</source>
+        <translation>eau retenue - theta(50)</translation>
+    </message>
+    <message>
+        <source>volume of the mix x (litre weight + 1000 g/L x water held)</source>
+        <translation>volume du mélange x (poids du litre + 1000 g/L x eau retenue)</translation>
+    </message>
+    <message>
+        <source>the crumble test&apos;s figures can&apos;t be (breakages 0 or more; modulus and rounds in a season above 0); make the test again</source>
+        <translation>les chiffres de l’essai d’effritement sont impossibles (bris 0 ou plus&#xa0;; module et cycles par saison supérieurs à 0)&#xa0;; refaites l’essai</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then, until another is chosen at its trees</source>
+        <translation>le mélange a été retiré après la préparation de la journée&#xa0;; la journée le garde tel qu’il était, jusqu’à ce qu’un autre soit choisi pour ses arbres</translation>
+    </message>
+    <message>
+        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}: choose it at its trees to take that</source>
+        <translation>le mélange a été changé après la préparation de la journée&#xa0;; la journée garde la version {version}, la plus récente est {newest}&#xa0;: choisissez-la pour ses arbres si vous la voulez</translation>
+    </message>
+    <message>
+        <source>a bag of {bag_l} L was assumed, as is usual for the material; type the litres of a bag</source>
+        <translation>un sac de {bag_l} L a été supposé, comme il est usuel pour ce matériau&#xa0;; saisissez les litres d’un sac</translation>
+    </message>
+    <message>
+        <source>no yield was measured, so {percent} % usable was assumed; sieve the bag</source>
+        <translation>aucun rendement n’a été mesuré, {percent}&#xa0;% utilisable a donc été supposé&#xa0;; tamisez le sac</translation>
+    </message>
+    <message>
+        <source>without a root-mass plan all the pot holds was counted, {volume_l} L; plan the root mass, or type the litres</source>
+        <translation>sans plan de motte, tout ce que contient le pot a été compté, {volume_l} L&#xa0;; planifiez la motte, ou saisissez les litres</translation>
+    </message>
+    <message>
+        <source>the search for wishes that exclude each other was stopped after {seconds} s; those shown do, there may be more</source>
+        <translation>la recherche de souhaits qui s’excluent a été arrêtée après {seconds} s&#xa0;; ceux montrés s’excluent, il peut y en avoir d’autres</translation>
+    </message>
+    <message>
+        <source>only wishes about grading and shares were looked through for such that exclude each other, three at a time; wishes about air, water or price may do so too</source>
+        <translation>seuls les souhaits de granulométrie et de parts ont été examinés pour voir s’ils s’excluent, trois à la fois&#xa0;; des souhaits d’air, d’eau ou de prix peuvent s’exclure aussi</translation>
+    </message>
+    <message>
+        <source>free shares are improved from fixed starts, so a better recipe may exist; search in whole parts for a proof</source>
+        <translation>les parts libres sont améliorées à partir de départs fixes, une meilleure recette peut donc exister&#xa0;; cherchez en parts entières pour une preuve</translation>
+    </message>
+    <message>
+        <source>there are {recipes} recipes, too many to try all; the best score may be lower by up to {gap}: allow fewer components or parts for a proof</source>
+        <translation>il y a {recipes} recettes, trop pour les essayer toutes&#xa0;; la meilleure note peut être plus basse de {gap} au plus&#xa0;: permettez moins de composants ou de parts pour une preuve</translation>
+    </message>
+    <message>
+        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known: sieve it there</source>
+        <translation>n’a pas été testé à {aperture_mm} mm, que lit un souhait&#xa0;; son fond ou sa classe la plus grosse tient lieu de ce qui est inconnu&#xa0;: tamisez-le à cette ouverture</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file and was left out; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} n’a pas pu être lu dans le fichier et a été laissé de côté ; reprenez-le d’une sauvegarde, ou récrivez-le</translation>
+    </message>
+    <message>
+        <source>this {kind} was corrected since the file was written; it stays as it is here: look which of the two is right</source>
+        <translation>{kind} : corrigé depuis que le fichier a été écrit ; cela reste comme ici : voyez lequel des deux est juste</translation>
+    </message>
+    <message>
+        <source>as many more lines were corrected since and stay as they are here: {count}</source>
+        <translation>autant d’autres lignes ont été corrigées depuis et restent comme ici : {count}</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue, so it is taken as your own; nearest there: {nearest}</source>
+        <translation>le catalogue n’a pas de matériau nommé {name}, il compte donc comme le vôtre ; le plus proche : {nearest}</translation>
+    </message>
+    <message>
+        <source>comes in as {to}, the next free number: {id} here is another line</source>
+        <translation>entre sous {to}, le prochain numéro libre : {id} est ici une autre ligne</translation>
+    </message>
+    <message>
+        <source>as many more lines come in under the next free numbers: {count}</source>
+        <translation>autant d’autres lignes entrent sous les prochains numéros libres : {count}</translation>
+    </message>
+    <message>
+        <source>how much room the bare roots take is not known, so the fill is for the whole pot; what is left goes back to stock</source>
+        <translation>la place que prennent les racines nues n’est pas connue, le remplissage est donc pour tout le pot&#xa0;; ce qui reste retourne en stock</translation>
+    </message>
+    <message>
+        <source>a corner would have to be rounded off where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>il faudrait arrondir un coin là où rien ne peut être ôté&#xa0;; prenez un pot plus grand, ou tournez l’arbre</translation>
+    </message>
+    <message>
+        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: take a larger pot</source>
+        <translation>pour tenir, {percent}&#xa0;% devrait être ôté en tout&#xa0;; plus de 70&#xa0;% n’est jamais conseillé, même par étapes&#xa0;: prenez un pot plus grand</translation>
+    </message>
+    <message>
+        <source>nothing is left to fill: root mass, trunk and stones take up all the pot; look at their lengths</source>
+        <translation>il ne reste rien à remplir&#xa0;: motte, tronc et pierres prennent tout le pot&#xa0;; vérifiez leurs dimensions</translation>
+    </message>
+    <message>
+        <source>a shoulder would be steeper than 35 degrees between rim and root mass; sink the tree, or take a wider pot</source>
+        <translation>un épaulement serait plus raide que 35 degrés entre bord et motte&#xa0;; enfoncez l’arbre, ou prenez un pot plus large</translation>
+    </message>
+    <message>
+        <source>after everything that may be done the root mass still sticks out {excess_cm} cm; take a larger pot</source>
+        <translation>après tout ce qui peut être fait, la motte dépasse encore de {excess_cm} cm&#xa0;; prenez un pot plus grand</translation>
+    </message>
+    <message>
+        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting; take a pot that opens upward if you can</source>
+        <translation>la paroi rentre&#xa0;: les racines remplissent le ventre, et plus tard l’arbre ne sort qu’en coupant&#xa0;; prenez si possible un pot qui s’ouvre vers le haut</translation>
+    </message>
+    <message>
+        <source>no tree is due by {until}; choose a later day to see the next</source>
+        <translation>aucun arbre n’est dû d’ici le {until}&#xa0;; choisissez un jour plus tardif pour voir le suivant</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>le registre a été changé ailleurs entre-temps&#xa0;; regardez-le et refaites votre saisie</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>le fichier du registre est abîmé&#xa0;; restaurez la plus récente sauvegarde intacte&#xa0;: ce qui a été écrit après n’est que dans le fichier abîmé, qui est conservé</translation>
+    </message>
+    <message>
+        <source>{id} may be {text}; write the kind in front, like bag:K-07</source>
+        <translation>{id} peut être {text}&#xa0;; écrivez le genre devant, comme bag:K-07</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself, which is whole: draw them anew with gritwright log check --mend, nothing is lost</source>
+        <translation>les listes ne s’accordent pas avec {kind} {id}, qui est lui-même intact : refaites-les avec gritwright log check --mend, rien n’est perdu</translation>
+    </message>
+    <message>
+        <source>another window has this record open and saves it in another way ({mode}); close that window and open the record again</source>
+        <translation>une autre fenêtre a ouvert ce registre et l’enregistre d’une autre façon ({mode})&#xa0;; fermez cette fenêtre et rouvrez le registre</translation>
+    </message>
+    <message>
+        <source>there is no record yet; write the first line with gritwright log add, or open the window</source>
+        <translation>il n’y a pas encore de registre&#xa0;; écrivez la première ligne avec gritwright log add, ou ouvrez la fenêtre</translation>
+    </message>
+    <message>
+        <source>would be refused today: {fault}</source>
+        <translation>serait refusé aujourd’hui : {fault}</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} ne peut pas être lu dans le fichier ; reprenez-le d’une sauvegarde, ou récrivez-le</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>{kind} {id} a été changé ailleurs entre-temps&#xa0;; vérifiez et refaites votre saisie</translation>
+    </message>
+    <message>
+        <source>toward</source>
+        <translation>vers</translation>
+    </message>
+    <message>
+        <source>sticks out</source>
+        <translation>dépasse</translation>
+    </message>
+    <message>
+        <source>untouched</source>
+        <translation>intact</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>ôté</translation>
+    </message>
+    <message>
+        <source>mix in the pot</source>
+        <translation>mélange dans le pot</translation>
+    </message>
+    <message>
+        <source>the upper cut stops at</source>
+        <translation>la coupe du dessus bute à</translation>
+    </message>
+    <message>
+        <source>then below</source>
+        <translation>alors dessous</translation>
+    </message>
+    <message>
+        <source>trunk base</source>
+        <translation>base du tronc</translation>
+    </message>
+    <message>
+        <source>{stop} or more</source>
+        <translation>{stop} ou plus</translation>
     </message>
 </context>
 </TS>

@@ -151,14 +151,6 @@
         <translation>水</translation>
     </message>
     <message>
-        <source>for plants</source>
-        <translation>有効水分</translation>
-    </message>
-    <message>
-        <source>in band</source>
-        <translation>範囲内</translation>
-    </message>
-    <message>
         <source>finer</source>
         <translation>微塵</translation>
     </message>
@@ -179,8 +171,24 @@
         <translation>%1（鉢試験 %2 による）</translation>
     </message>
     <message>
-        <source>by pot test</source>
+        <source>%1 (leaning on pot test %2)</source>
+        <translation>%1（鉢試験 %2 に一部基づく）</translation>
+    </message>
+    <message>
+        <source>plants can take</source>
+        <translation>植物が使える</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>希望</translation>
+    </message>
+    <message>
+        <source>pot tests</source>
         <translation>鉢試験</translation>
+    </message>
+    <message>
+        <source>leaning on %1</source>
+        <translation>%1 に一部基づく</translation>
     </message>
 </context>
 <context>
@@ -322,10 +330,6 @@
         <translation>配合の粒度</translation>
     </message>
     <message>
-        <source>outside the sieves used; nothing is extrapolated</source>
-        <translation>使ったふるいの範囲外（外挿はしません）</translation>
-    </message>
-    <message>
         <source>D50, half is finer</source>
         <translation>D50（半分がこれより細かい）</translation>
     </message>
@@ -340,10 +344,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>In the wanted band</source>
-        <translation>希望範囲内</translation>
     </message>
     <message>
         <source>Finer than it</source>
@@ -485,6 +485,14 @@
         <source>type the wanted grain</source>
         <translation>希望粒径を入力してください</translation>
     </message>
+    <message>
+        <source>outside the sieves used; a wider set would tell</source>
+        <translation>使った篩の範囲外です。より広い組なら分かります</translation>
+    </message>
+    <message>
+        <source>Wanted grain, by mass</source>
+        <translation>望む粒（質量比）</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -551,10 +559,6 @@
     <message>
         <source>water</source>
         <translation>水</translation>
-    </message>
-    <message>
-        <source>water for plants</source>
-        <translation>有効水分</translation>
     </message>
     <message>
         <source>wet litre weight</source>
@@ -799,6 +803,18 @@
         <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
         <translation>この検索には示せる兼ね合いがありません。鉢を選ぶか価格を入力し、もう一度検索してください。</translation>
     </message>
+    <message>
+        <source>less than %1 points</source>
+        <translation>%1 ポイント未満</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 ポイント</translation>
+    </message>
+    <message>
+        <source>water plants can take</source>
+        <translation>植物が使える水</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -932,10 +948,6 @@
         <translation>計画</translation>
     </message>
     <message>
-        <source>removed share</source>
-        <translation>落とした割合</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 / %2</translation>
     </message>
@@ -1048,10 +1060,6 @@
         <translation>%1（%2）</translation>
     </message>
     <message>
-        <source>what they share</source>
-        <translation>共通点</translation>
-    </message>
-    <message>
         <source>which</source>
         <translation>どれ</translation>
     </message>
@@ -1103,12 +1111,20 @@
         <source>%1 (removed)</source>
         <translation>%1（削除済み）</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>落とす</translation>
+    </message>
+    <message>
+        <source>shared</source>
+        <translation>共通点</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
     <message>
-        <source>sheet %1</source>
-        <translation>シート %1</translation>
+        <source>component %1</source>
+        <translation>配合材 %1</translation>
     </message>
 </context>
 <context>
@@ -1358,10 +1374,6 @@
     <message>
         <source>Pot test by balance</source>
         <translation>はかりによる鉢試験</translation>
-    </message>
-    <message>
-        <source>Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
-        <translation>飽和させて排水：この配合の実際の鉢での空気と水。配合の推定を補正し、どれだけずれていたかを示します。</translation>
     </message>
     <message>
         <source>Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes.</source>
@@ -1727,6 +1739,10 @@
         <source>More fell through than was weighed: weigh both again.</source>
         <translation>量った量より多く落ちています。両方を量り直してください。</translation>
     </message>
+    <message>
+        <source>The air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
+        <translation>実際の鉢でのこの配合の空気と水。配合の推定を正し、どれだけずれていたかを示します。</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1749,6 +1765,10 @@
     <message>
         <source>in %1 of 100 cases</source>
         <translation>100 例中 %1 例</translation>
+    </message>
+    <message>
+        <source>, leaning on pot test %1</source>
+        <translation>、鉢試験 %1 に一部基づく</translation>
     </message>
 </context>
 <context>
@@ -1969,12 +1989,16 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used soil of %1</source>
-        <translation>%1 の古土</translation>
-    </message>
-    <message>
         <source>mix %1</source>
         <translation>配合 %1</translation>
+    </message>
+    <message>
+        <source>tub %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>used ground of %1</source>
+        <translation>%1 の古土</translation>
     </message>
 </context>
 <context>
@@ -2153,20 +2177,8 @@
         <translation>使える 1 L の価格</translation>
     </message>
     <message>
-        <source>%1 in the wanted band</source>
-        <translation>%1（希望範囲内）</translation>
-    </message>
-    <message>
-        <source>the sieves do not reach the ends of the band</source>
-        <translation>ふるいが範囲の端に届きません</translation>
-    </message>
-    <message>
         <source>No verdict: %1</source>
         <translation>判定なし：%1</translation>
-    </message>
-    <message>
-        <source>In the band, by mass</source>
-        <translation>範囲内（質量比）</translation>
     </message>
     <message>
         <source>Finer</source>
@@ -2215,6 +2227,18 @@
     <message>
         <source>finer in it</source>
         <translation>細かい分</translation>
+    </message>
+    <message>
+        <source>Wanted grain in %1</source>
+        <translation>%1 の望む粒</translation>
+    </message>
+    <message>
+        <source>the sieves do not reach the ends of the wanted grain</source>
+        <translation>篩が望む粒の両端に届きません</translation>
+    </message>
+    <message>
+        <source>Wanted, by mass</source>
+        <translation>望む粒（質量比）</translation>
     </message>
 </context>
 <context>
@@ -2352,10 +2376,6 @@
     <message>
         <source>Bags</source>
         <translation>袋</translation>
-    </message>
-    <message>
-        <source>Fractions in stock</source>
-        <translation>在庫の区分</translation>
     </message>
     <message>
         <source>Enter puts the fraction into the mix.</source>
@@ -2578,10 +2598,6 @@
         <translation>回収元の木</translation>
     </message>
     <message>
-        <source>a tree, like TR-06; empty for grain that was bought</source>
-        <translation>木、例：TR-06。空欄：購入した粒</translation>
-    </message>
-    <message>
         <source>It stood in</source>
         <translation>植わっていた配合</translation>
     </message>
@@ -2641,13 +2657,17 @@
         <source>%1, and what came into stock with it</source>
         <translation>%1と、それとともに在庫に入ったもの</translation>
     </message>
+    <message>
+        <source>Fractions on the shelf</source>
+        <translation>在庫の区分</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty if bought</source>
+        <translation>木（例 TR-06）。購入なら空欄</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
-    <message>
-        <source>wanted band</source>
-        <translation>希望粒径範囲</translation>
-    </message>
     <message>
         <source>Wanted grain, from</source>
         <translation>希望粒径、下限</translation>
@@ -2663,6 +2683,10 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>希望する最も粗い粒径</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>希望粒径</translation>
     </message>
 </context>
 <context>
@@ -2780,10 +2804,6 @@
         <translation>量</translation>
     </message>
     <message>
-        <source>900 g or 2 L, dry</source>
-        <translation>900 g か 2 L、乾燥</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>日付</translation>
     </message>
@@ -2872,10 +2892,6 @@
         <translation>保管容器をそれ自身に投入することはできません。別のものを書いてください。</translation>
     </message>
     <message>
-        <source>Mix left over in stock</source>
-        <translation>在庫に残った配合</translation>
-    </message>
-    <message>
         <source>no.</source>
         <translation>番号</translation>
     </message>
@@ -2886,6 +2902,14 @@
     <message>
         <source>since</source>
         <translation>から</translation>
+    </message>
+    <message>
+        <source>Mix left over on the shelf</source>
+        <translation>在庫に残った配合</translation>
+    </message>
+    <message>
+        <source>Put this tub into the mix</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2932,6 +2956,10 @@
     <message>
         <source>%1; by pot test %2</source>
         <translation>%1；鉢試験 %2 による</translation>
+    </message>
+    <message>
+        <source>%1; leaning on pot test %2</source>
+        <translation>%1；鉢試験 %2 に一部基づく</translation>
     </message>
 </context>
 <context>
@@ -3079,10 +3107,6 @@
     <message>
         <source>Pot labels...</source>
         <translation>鉢ラベル...</translation>
-    </message>
-    <message>
-        <source>Root plans...</source>
-        <translation>根鉢計画...</translation>
     </message>
     <message>
         <source>Write as PDF: %1</source>
@@ -3235,10 +3259,6 @@
     <message>
         <source>kept root mass</source>
         <translation>残す根鉢</translation>
-    </message>
-    <message>
-        <source>Find parts from stock</source>
-        <translation>在庫から配合比を探す</translation>
     </message>
     <message>
         <source>Find a recipe from what is on the shelf</source>
@@ -3453,10 +3473,6 @@
         <translation>鉢ラベル</translation>
     </message>
     <message>
-        <source>root plans</source>
-        <translation>根鉢計画</translation>
-    </message>
-    <message>
         <source>season</source>
         <translation>シーズン</translation>
     </message>
@@ -3560,6 +3576,18 @@
         <source>likely: %1, Enter takes it</source>
         <translation>見込み：%1（Enter で採用）</translation>
     </message>
+    <message>
+        <source>Root-mass plans...</source>
+        <translation>根鉢計画...</translation>
+    </message>
+    <message>
+        <source>Find parts from the shelf</source>
+        <translation>在庫から配合比を探す</translation>
+    </message>
+    <message>
+        <source>root-mass plans</source>
+        <translation>根鉢計画</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3660,7 +3688,7 @@
         <translation>記録の計画を使う(&amp;C)</translation>
     </message>
     <message>
-        <source>R&amp;oot plans as PDF...</source>
+        <source>R&amp;oot-mass plans as PDF...</source>
         <translation>根鉢計画を PDF に(&amp;N)...</translation>
     </message>
 </context>
@@ -4096,10 +4124,6 @@
         <translation>容積重</translation>
     </message>
     <message>
-        <source>grams of one loosely poured litre</source>
-        <translation>ふんわり注いだ 1 L の g 数</translation>
-    </message>
-    <message>
         <source>weigh a litre</source>
         <translation>1 L を量る</translation>
     </message>
@@ -4147,16 +4171,16 @@
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>資材がない場合、配合に入れる前に容積重を量る必要があります。</translation>
     </message>
+    <message>
+        <source>of one litre, loosely poured</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GroupsPage</name>
     <message>
         <source>Groups of trees</source>
         <translation>樹種グループ</translation>
-    </message>
-    <message>
-        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation>配合比の検索の出発点です。一般的な目安で、唯一の方法ではありません。お住まいの気候、水、ご自身の経験を優先してください。</translation>
     </message>
     <message>
         <source>group</source>
@@ -4327,6 +4351,10 @@
         <source>Remo&amp;ve</source>
         <translation>削除(&amp;L)</translation>
     </message>
+    <message>
+        <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ImportPage</name>
@@ -4383,10 +4411,6 @@
         <translation>ファイルの記録とその扱い</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>やめる</translation>
-    </message>
-    <message>
         <source>One moment...</source>
         <translation>お待ちください...</translation>
     </message>
@@ -4397,10 +4421,6 @@
     <message>
         <source>No file is chosen yet.</source>
         <translation>ファイルが選ばれていません。</translation>
-    </message>
-    <message>
-        <source>%1 %2 (taken in all the same)</source>
-        <translation>%1 %2（それでも取り込みます）</translation>
     </message>
     <message numerus="yes">
         <source>%n record(s) to take in</source>
@@ -4433,6 +4453,14 @@
     <message>
         <source>pots</source>
         <translation>鉢</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>閉じる</translation>
+    </message>
+    <message>
+        <source>%1 (taken in all the same)</source>
+        <translation>%1（それでも取り込みました）</translation>
     </message>
 </context>
 <context>
@@ -4692,10 +4720,6 @@
     <message>
         <source>&amp;File</source>
         <translation>ファイル(&amp;F)</translation>
-    </message>
-    <message>
-        <source>&amp;New bench</source>
-        <translation>新しい作業台(&amp;N)</translation>
     </message>
     <message>
         <source>bench cleared</source>
@@ -5311,6 +5335,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
         <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。ここでは別の鉢を選んでください。</translation>
     </message>
+    <message>
+        <source>Cl&amp;ear the bench</source>
+        <translation>作業台を空にする(&amp;N)</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -5691,10 +5719,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>配合材 %1</translation>
     </message>
     <message>
-        <source>Show the sheet of %1</source>
-        <translation>%1 のシートを表示</translation>
-    </message>
-    <message>
         <source>Parts of %1, slider</source>
         <translation>%1 の配合比、スライダー</translation>
     </message>
@@ -5717,6 +5741,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>A mix here has up to %1 components; remove one first.</source>
         <translation>配合材は %1 個までです。先に一つ外してください。</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>%1 を表示</translation>
     </message>
 </context>
 <context>
@@ -5880,32 +5908,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>内寸、深さの半分で</translation>
     </message>
     <message>
-        <source>&amp;Base, length</source>
-        <translation>底、長さ(&amp;B)</translation>
-    </message>
-    <message>
-        <source>base of the pot</source>
-        <translation>鉢の底</translation>
-    </message>
-    <message>
         <source>as the rim: straight walls</source>
         <translation>縁と同じ：まっすぐな壁</translation>
-    </message>
-    <message>
-        <source>&amp;Base, diameter</source>
-        <translation>底、直径(&amp;B)</translation>
-    </message>
-    <message>
-        <source>&amp;Base, across flats</source>
-        <translation>底、対辺(&amp;B)</translation>
-    </message>
-    <message>
-        <source>Base, wi&amp;dth</source>
-        <translation>底、幅(&amp;D)</translation>
-    </message>
-    <message>
-        <source>base width of the pot</source>
-        <translation>鉢の底の幅</translation>
     </message>
     <message>
         <source>Corner e&amp;xponent</source>
@@ -5988,20 +5992,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>底より下の長さ</translation>
     </message>
     <message>
-        <source>Ti&amp;lt, degrees</source>
-        <translation>傾き、度(&amp;L)</translation>
-    </message>
-    <message>
         <source>tilt of the pot</source>
         <translation>鉢の傾き</translation>
     </message>
     <message>
         <source>about the length; level if empty</source>
         <translation>長手方向。空欄：水平</translation>
-    </message>
-    <message>
-        <source>Wo&amp;rking in</source>
-        <translation>突き込み(&amp;R)</translation>
     </message>
     <message>
         <source>settling</source>
@@ -6054,6 +6050,38 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>as typed, or choose one</source>
         <translation>入力どおり、または選ぶ</translation>
+    </message>
+    <message>
+        <source>Floor, length</source>
+        <translation>底、長さ</translation>
+    </message>
+    <message>
+        <source>floor of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor, diameter</source>
+        <translation>底、直径</translation>
+    </message>
+    <message>
+        <source>Floor, across flats</source>
+        <translation>底、対辺</translation>
+    </message>
+    <message>
+        <source>Floor, width</source>
+        <translation>底、幅</translation>
+    </message>
+    <message>
+        <source>floor width of the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt, deg&amp;rees</source>
+        <translation>傾き、度(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Sett&amp;ling</source>
+        <translation>沈み(&amp;L)</translation>
     </message>
 </context>
 <context>
@@ -6306,10 +6334,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>水で測った容積(&amp;W)</translation>
     </message>
     <message>
-        <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>注ぐか量った実測値。寸法より優先</translation>
-    </message>
-    <message>
         <source>water fill</source>
         <translation>水容積</translation>
     </message>
@@ -6328,10 +6352,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Top dressing</source>
         <translation>化粧土</translation>
-    </message>
-    <message>
-        <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>目安：0.3～0.5 cm。空欄：なし</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -6448,6 +6468,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>mound</source>
         <translation>盛り上げ</translation>
+    </message>
+    <message>
+        <source>measured; overrides the lengths</source>
+        <translation>実測値。寸法より優先</translation>
+    </message>
+    <message>
+        <source>usual 0.3 to 0.5; none if empty</source>
+        <translation>通常 0.3～0.5。空欄ならなし</translation>
     </message>
 </context>
 <context>
@@ -6570,6 +6598,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
         <translation>その間に別の場所で「%1」に変更されたため、入力はまだ保存されていません。Enter でこちらを保存、Escape で向こうを使います。</translation>
+    </message>
+    <message>
+        <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6836,10 +6868,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>保管容器 %1：%2</translation>
     </message>
     <message>
-        <source>used soil of %1: %2</source>
-        <translation>%1 の古土：%2</translation>
-    </message>
-    <message>
         <source>mix %1: %2</source>
         <translation>配合 %1：%2</translation>
     </message>
@@ -6956,10 +6984,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>mix %1 opened</source>
         <translation>配合 %1 を開く</translation>
-    </message>
-    <message>
-        <source>No bag stands behind %1: its sheet is empty.</source>
-        <translation>%1 には袋がないため、シートは空です。</translation>
     </message>
     <message>
         <source>Save a copy of the record</source>
@@ -7093,6 +7117,22 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
         <translation>%1 のふるい試験は保存されておらず、作業台から外れました。元に戻すと戻ります。</translation>
     </message>
+    <message>
+        <source>used ground of %1: %2</source>
+        <translation>%1 の古土：%2</translation>
+    </message>
+    <message>
+        <source>tub %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bag stands behind %1: type its sieve test.</source>
+        <translation>%1 の元になる袋がありません。ふるい試験を入力してください。</translation>
+    </message>
+    <message>
+        <source>Written to %1, but not all of it. %2.</source>
+        <translation>%1 に書き出しましたが、全部ではありません。%2。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -7138,10 +7178,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
 </context>
 <context>
     <name>gritwright::desktop::RootPlanTab</name>
-    <message>
-        <source>&amp;Tree</source>
-        <translation>木(&amp;T)</translation>
-    </message>
     <message>
         <source>Tree to plan for</source>
         <translation>計画する木</translation>
@@ -7197,10 +7233,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>group</source>
         <translation>グループ</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>グループ(&amp;U)</translation>
     </message>
     <message>
         <source>Pot it goes into</source>
@@ -7503,22 +7535,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>済み：この計画を木の履歴に書き込む</translation>
     </message>
     <message>
-        <source>Print the root-plan sheet</source>
-        <translation>根鉢計画書を印刷</translation>
-    </message>
-    <message>
-        <source>Save the root-plan sheet as PDF</source>
-        <translation>根鉢計画書を PDF で保存</translation>
-    </message>
-    <message>
-        <source>Root-plan sheet as PDF</source>
-        <translation>根鉢計画書を PDF に</translation>
-    </message>
-    <message>
-        <source>root plan %1.pdf</source>
-        <translation>根鉢計画 %1.pdf</translation>
-    </message>
-    <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
@@ -7805,6 +7821,38 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
         <translation>計画 %1 は残します。木の履歴か植え替え日が参照しています。代わりに新しい計画を始めてください。</translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>樹種グループ(&amp;U)</translation>
+    </message>
+    <message>
+        <source>New plan for &amp;tree</source>
+        <translation>新しく計画する木(&amp;T)</translation>
+    </message>
+    <message>
+        <source>Print the root-mass plan</source>
+        <translation>根鉢計画を印刷</translation>
+    </message>
+    <message>
+        <source>Save the root-mass plan as PDF</source>
+        <translation>根鉢計画を PDF に保存</translation>
+    </message>
+    <message>
+        <source>Root-mass plan as PDF</source>
+        <translation>根鉢計画を PDF に</translation>
+    </message>
+    <message>
+        <source>root-mass plan %1.pdf</source>
+        <translation>根鉢計画 %1.pdf</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <translation>%1：%2（%3）</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 以上</translation>
     </message>
 </context>
 <context>
@@ -8225,6 +8273,18 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Weigh every fraction first</source>
         <translation>先にすべての区分を量ってください</translation>
+    </message>
+    <message>
+        <source>Screened on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day of the screening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today; or a day like 2026-03-14</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8744,13 +8804,13 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>%1 Left out below the pan: %2</source>
         <translation>%1 受皿より下は除きました：%2</translation>
     </message>
+    <message>
+        <source>%1 They came from fine to coarse and were turned round.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
-    <message>
-        <source>Sheet</source>
-        <translation>シート</translation>
-    </message>
     <message>
         <source>Bag</source>
         <translation>袋</translation>
@@ -8810,6 +8870,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>as typed</source>
         <translation>入力どおり</translation>
+    </message>
+    <message>
+        <source>Component</source>
+        <translation>成分</translation>
     </message>
 </context>
 <context>
@@ -8893,6 +8957,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1, at the typical litre weight of %2: measure its own.</source>
         <translation>%1。代表的な容積重 %2 で換算：実物を測ってください。</translation>
+    </message>
+    <message>
+        <source>32 oz or 2 qt, dry</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9094,10 +9162,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>木はまだありません。最初の木を追加してください：樹種とグループ、前回何に植え替えたか。</translation>
     </message>
     <message>
-        <source>how it is</source>
-        <translation>様子</translation>
-    </message>
-    <message>
         <source>Add a t&amp;ree</source>
         <translation>木を追加(&amp;R)</translation>
     </message>
@@ -9142,20 +9206,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>樹種グループ</translation>
     </message>
     <message>
-        <source>what the tree bears when it is repotted goes by its group</source>
-        <translation>植え替えにどこまで耐えるかはグループで決まります</translation>
-    </message>
-    <message>
         <source>not chosen yet</source>
         <translation>未選択</translation>
     </message>
     <message>
         <source>group</source>
         <translation>グループ</translation>
-    </message>
-    <message>
-        <source>Gro&amp;up</source>
-        <translation>グループ(&amp;U)</translation>
     </message>
     <message>
         <source>Since the year</source>
@@ -9188,10 +9244,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Trunk base, right</source>
         <translation>株元、右</translation>
-    </message>
-    <message>
-        <source>of the root mass&apos;s middle, from the old front</source>
-        <translation>根鉢の中心から</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -9290,20 +9342,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>メモ</translation>
     </message>
     <message>
-        <source>How it did</source>
-        <translation>経過</translation>
-    </message>
-    <message>
-        <source>How the tree did, newest first</source>
-        <translation>木の経過（新しい順）</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>日付</translation>
-    </message>
-    <message>
-        <source>seen</source>
-        <translation>見た様子</translation>
     </message>
     <message>
         <source>Day it was seen</source>
@@ -9314,20 +9354,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>例：2026-03-14</translation>
     </message>
     <message>
-        <source>How it was</source>
-        <translation>様子</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>植え替え前の点検</translation>
     </message>
     <message>
         <source>Da&amp;y</source>
         <translation>日付(&amp;Y)</translation>
-    </message>
-    <message>
-        <source>it was</source>
-        <translation>様子</translation>
     </message>
     <message>
         <source>What was seen</source>
@@ -9376,10 +9408,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>bare-rooted</source>
         <translation>裸根</translation>
-    </message>
-    <message>
-        <source>removed</source>
-        <translation>落とした量</translation>
     </message>
     <message>
         <source>untouched</source>
@@ -9505,6 +9533,30 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>what was done</source>
         <translation>行ったこと</translation>
     </message>
+    <message>
+        <source>taken off</source>
+        <translation>落とす</translation>
+    </message>
+    <message>
+        <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Species gro&amp;up</source>
+        <translation>樹種グループ(&amp;U)</translation>
+    </message>
+    <message>
+        <source>of the root mass&apos;s middle</source>
+        <translation>根鉢の中心から</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>状態</translation>
+    </message>
+    <message>
+        <source>The tree&apos;s condition, newest first</source>
+        <translation>木の状態、新しい順</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -9614,10 +9666,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>排水後 1 L の質量</translation>
     </message>
     <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>1 L の陽イオン交換容量</translation>
-    </message>
-    <message>
         <source>of a mixed litre, in your own currency</source>
         <translation>混合 1 L、お使いの通貨で</translation>
     </message>
@@ -9648,14 +9696,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>water in pot, %</source>
         <translation>鉢の水、%</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>有効水分、%</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>湿潤時、g/L</translation>
     </message>
     <message>
         <source>exchange, meq/L</source>
@@ -9704,6 +9744,18 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
         <translation>粒径 mm と通過百分率：4.75 95; 2.36 42</translation>
+    </message>
+    <message>
+        <source>exchange capacity of a litre</source>
+        <translation>1 リットルの陽イオン交換容量</translation>
+    </message>
+    <message>
+        <source>plants can take, %</source>
+        <translation>植物が使える水、%</translation>
+    </message>
+    <message>
+        <source>wet litre, %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9955,10 +10007,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>試験と通常の値が大きく離れているため、どちらも額面どおりには信用せず、範囲を {factor} 倍にしました。試験をやり直してください</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
-        <translation>2～40 cm mm のどの k でも実測の水 {capacity_percent} % になりません。最も近いのは {k_cm_mm} です。重さ、容積、粒度を確かめてください</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>湛水で満ちたのは粒間孔隙の {percent} % だけです。一日浸した後、下からゆっくり湛水しましたか？</translation>
     </message>
@@ -9995,52 +10043,16 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>突き込みで体積が {percent} % 減りました。通常は 5～13 % です。ふんわり入れましたか？</translation>
     </message>
     <message>
-        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
-        <translation>粗粒率の {aperture_mm} mm は曲線から読んだ値です（そのふるいは使っていません）</translation>
-    </message>
-    <message>
-        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm</source>
-        <translation>粗粒率は定義できません。最も細かいふるい {finest_mm} mm より細かい粒が {percent} % あり、{aperture_mm} mm が必要です</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones</source>
-        <translation>最も粗いふるい {aperture_mm} mm に {percent} % 残りました。粗粒率ではより粗いふるいの分として数えません</translation>
-    </message>
-    <message>
-        <source>a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated</source>
-        <translation>値のない試験室の値には、使ったふるいの範囲外の粒径が必要です。外挿はしません</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests: k {k_cm_mm} cm mm</source>
-        <translation>ご自身の鉢試験 {count} 件による：k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
         <source>the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike</source>
         <translation>鉢試験は別の配合で行いました。粒が似ている範囲でだけ、この配合にも当てはまります</translation>
-    </message>
-    <message>
-        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm</source>
-        <translation>空気と水は配合 {mix} のご自身の鉢試験 {count} 件による値です。最後は {test}：k {k_cm_mm} cm mm</translation>
-    </message>
-    <message>
-        <source>by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm</source>
-        <translation>ご自身の鉢試験 {count} 件（{dates}）による：k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>no rigid grain: the packing model is less certain for it</source>
         <translation>硬い粒ではないため、充填モデルの確かさは下がります</translation>
     </message>
     <message>
-        <source>the exchange capacity is not known, so the mix has none</source>
-        <translation>交換容量が不明なため、配合の値も出せません</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>すべての配合比が 0 です。どれかに配合比を入れてください</translation>
-    </message>
-    <message>
-        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
-        <translation>{percent} % が {aperture_mm} mm より細かく、{size_mm} mm の粒とみなしています</translation>
     </message>
     <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
@@ -10053,14 +10065,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the mix swells by {percent} %: it takes more room than its components apart</source>
         <translation>用土が {percent} % 膨らみます。配合材を別々に置くより場所を取ります</translation>
-    </message>
-    <message>
-        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm</source>
-        <translation>{percent} % が {aperture_mm} mm より粗く、{top_mm} mm までとみなしています</translation>
-    </message>
-    <message>
-        <source>figures that were not given are typical values of the catalogue, not measured</source>
-        <translation>与えられていない値は目録の代表値で、実測ではありません</translation>
     </message>
     <message>
         <source>weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points</source>
@@ -10139,24 +10143,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{higher_g} g が {lower_g} g より大きくありません。風袋、乾燥、排水後、湛水の順に大きくなるはずです</translation>
     </message>
     <message>
-        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
-        <translation>L は質量に比例するものとしています。ふるった粒はふんわりするため、やや少なめに出ます</translation>
-    </message>
-    <message>
-        <source>what the screening keeps is {percent} % in the band, {finer_percent} % finer</source>
-        <translation>ふるい分けで残るものは範囲内 {percent} %、微塵 {finer_percent} % です</translation>
-    </message>
-    <message>
         <source>{percent} % is 1-2 mm: good for very small pots and for top dressing</source>
         <translation>{percent} % が 1～2 mm です。ごく小さい鉢と化粧土に向きます</translation>
     </message>
     <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>2 mm を超えると（ここでは {size_mm} mm）推定の精度は良くても 3.5 ポイントです。鉢試験で良くなります</translation>
-    </message>
-    <message>
-        <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
-        <translation>鉢底土の粒が不明です。用土が底まであるものとして水を計算しています</translation>
     </message>
     <message>
         <source>the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time</source>
@@ -10235,20 +10227,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>断面積が {area_cm2} cm2 です。10 m 四方以下にしてください</translation>
     </message>
     <message>
-        <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
-        <translation>隅丸の長方形には指数が必要です（2 は楕円、4 は隅丸の長方形）</translation>
-    </message>
-    <message>
         <source>the exponent is {exponent}; expected at most {limit}</source>
         <translation>指数が {exponent} です。{limit} 以下にしてください</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>指数が {exponent} です。1 以上にしてください</translation>
-    </message>
-    <message>
-        <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
-        <translation>丸みの半径 {radius_cm} cm では底がなくなります。ここでは {limit_cm} cm までです</translation>
     </message>
     <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
@@ -10315,20 +10299,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{text} は日付ではありません。2026-03-14 のような日付にしてください</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
-        <translation>ファイルが壊れています。変更はしていません。最新の正常なバックアップを復元してください</translation>
-    </message>
-    <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
         <translation>ファイルが開いた場所にもうありません。開いている内容のコピーを保存してください</translation>
     </message>
     <message>
         <source>this is a folder; name a file</source>
         <translation>これはフォルダーです。ファイルを指定してください</translation>
-    </message>
-    <message>
-        <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
-        <translation>基準資材のフォルダーが見つかりません。GRITWRIGHT_DATA に materials/ のあるフォルダーを設定してください</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10345,10 +10321,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>受皿の粒径 {size_mm} mm は 0 より大きく、最も細かいふるい {finest_mm} mm 以下にしてください</translation>
-    </message>
-    <message>
-        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
-        <translation>通過が {low_percent}～{high_percent} % だったため、0～100 % に直しました</translation>
     </message>
     <message>
         <source>the top size {size_mm} mm has to lie above the coarsest sieve, {coarsest_mm} mm</source>
@@ -10395,28 +10367,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>切れの鋭さ {sharpness} はありえません。0 より大きくしてください</translation>
     </message>
     <message>
-        <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
-        <translation>最初の質量がありません。百分率は回収した {mass_g} g に対するもので、損失はわかりません</translation>
-    </message>
-    <message>
-        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
-        <translation>リットルで測定：質量比の代わりに、どの区分も同じ密度とみなしたふんわり容積比を使います</translation>
-    </message>
-    <message>
         <source>{percent} % crumbs can&apos;t be; expected 0 to 100</source>
         <translation>崩れ {percent} % はありえません。0～100 にしてください</translation>
     </message>
     <message>
         <source>a sieve of {diameter_mm} mm has no sieving area; give the diameter of the frame in mm</source>
         <translation>直径 {diameter_mm} mm のふるいには網面がありません。枠の直径を mm で与えてください</translation>
-    </message>
-    <message>
-        <source>the fractions outweigh the sample by {percent} %; the balance&apos;s resolution explains it, the percentages bear it</source>
-        <translation>区分の合計が試料より {percent} % 重くなっています。はかりの目量で説明でき、百分率に支障はありません</translation>
-    </message>
-    <message>
-        <source>{percent} % of the sample was lost while sieving; above 0.3 % a laboratory would repeat the test</source>
-        <translation>ふるいで試料の {percent} % を失いました。0.3 % を超えると試験室ではやり直します</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving, more than 1 %: look for a spilled or forgotten pan</source>
@@ -10451,14 +10407,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>最も細かいふるい {aperture_mm} mm より細かい粒が {percent} % あります。より細かいふるいで微塵の始まりがわかります</translation>
     </message>
     <message>
-        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>定義できません：{list}。最も粗いふるい {aperture_mm} mm の通過が {percent} % で、外挿はしません</translation>
-    </message>
-    <message>
-        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>定義できません：{list}。最も細かいふるい {aperture_mm} mm より細かい粒が {percent} % で、外挿はしません</translation>
-    </message>
-    <message>
         <source>{count} can&apos;t be the number of a test; expected 1 or more</source>
         <translation>{count} は試験の番号になりません。1 以上にしてください</translation>
     </message>
@@ -10473,10 +10421,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm; take {least_g} g or more</source>
         <translation>{size_mm} mm の粒に試料 {mass_g} g は少なすぎます。{least_g} g 以上取ってください</translation>
-    </message>
-    <message>
-        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
-        <translation>最も粗いふるい {aperture_mm} mm に {percent} % 残りました。その粒径が要る計算では {top_mm} mm までとみなします</translation>
     </message>
     <message>
         <source>{text} is no basis; expected original or recovered</source>
@@ -10531,10 +10475,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>質量 {mass_kg} kg はありえません。0 以上にしてください</translation>
     </message>
     <message>
-        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
-        <translation>配合は計画後に変更されました。植え替え日は版 {version} のままで、最新は {newest} です</translation>
-    </message>
-    <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
         <translation>締まりが与えられていません。L は注いだままの量で、突き込むと約 8 % 下がります</translation>
     </message>
@@ -10563,24 +10503,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>棚の {volume_l} L はありえません。0 以上にしてください</translation>
     </message>
     <message>
-        <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
-        <translation>この資材で通常の {bag_l} L の袋としました</translation>
-    </message>
-    <message>
-        <source>no yield was measured; {percent} % usable was assumed, where a tenth to a third of a bag is commonly lost</source>
-        <translation>歩留まりは未測定です。使える割合を {percent} % としました。袋の 1 割から 3 分の 1 が失われるのが普通です</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>作業を {text} の順にはできません。bud、mix、helper、name のどれかにしてください</translation>
     </message>
     <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} は時間帯ではありません。evening か morning にしてください</translation>
-    </message>
-    <message>
-        <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
-        <translation>根鉢計画がないため、鉢の全容積 {volume_l} L を数えました</translation>
     </message>
     <message>
         <source>screened grain has no yield; leave one of the two out</source>
@@ -10599,20 +10527,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>配合材 {value} 個のレシピは検索できません。1～{most} にしてください</translation>
     </message>
     <message>
-        <source>the search for contradictions was stopped after {seconds} s; the sets shown cannot hold, but there may be smaller ones and more</source>
-        <translation>矛盾の検索を {seconds} 秒で止めました。示した組は成り立ちませんが、もっと小さい組や他の組があるかもしれません</translation>
-    </message>
-    <message>
-        <source>here only wishes on gradings and shares of volume are searched for contradictions, three at a time</source>
-        <translation>ここで矛盾を調べるのは、粒度と容積比の希望条件を三つずつだけです</translation>
-    </message>
-    <message>
         <source>the wish names more than one figure; make a wish of each</source>
         <translation>希望条件が複数の値を含みます。値ごとに分けてください</translation>
-    </message>
-    <message>
-        <source>free shares are improved from a fixed set of starts; a better recipe may exist</source>
-        <translation>自由な割合は決まった出発点から改良します。もっと良いレシピがあるかもしれません</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected 0 or more</source>
@@ -10643,10 +10559,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{key} が false です。希望条件を省くか true にしてください</translation>
     </message>
     <message>
-        <source>the space of {recipes} recipes is too large to walk whole; the best score may be lower by up to {gap}</source>
-        <translation>レシピ {recipes} 件をすべて調べるには多すぎます。最良の評点は最大 {gap} 低い可能性があります</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} は読めません。4.75 90-100 のように粒径 mm と通過百分率を書き、点は ; で区切ってください</translation>
     </message>
@@ -10663,10 +10575,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>レシピ {recipes} 件にこれより低い評点はありません。同じ評点でもっと安い、または簡単なものはあるかもしれません</translation>
     </message>
     <message>
-        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation>希望条件が使う {aperture_mm} mm では試験していません。受皿または最も粗い級で代用します</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>在庫 {value} L はありえません。0 以上にしてください</translation>
     </message>
@@ -10677,10 +10585,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>重み {weight} はありえません。0 以上にしてください</translation>
-    </message>
-    <message>
-        <source>the file can&apos;t be written; look whether the folder is there and has room</source>
-        <translation>ファイルを書き込めません。フォルダーがあり、空きがあるか確かめてください</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -10715,10 +10619,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>このグループは裸根にしません。核を残してください</translation>
     </message>
     <message>
-        <source>how much room the bare roots take is not known; the fill is for the whole pot</source>
-        <translation>裸根が占める容積は不明です。充填量は鉢全体の分です</translation>
-    </message>
-    <message>
         <source>bare-root tropicals only while they grow</source>
         <translation>熱帯樹の裸根は生育中だけです</translation>
     </message>
@@ -10751,14 +10651,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{years} 年はありえません。1～100 にしてください</translation>
     </message>
     <message>
-        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot</source>
-        <translation>収めるには合計 {percent} % を落とすことになります。段階的でも 70 % を超えることは勧めません。大きい鉢にしてください</translation>
-    </message>
-    <message>
-        <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
-        <translation>根鉢が鉢に占める分が大きすぎます（残り {volume_ml} mL）。寸法と押しのけた量を確かめてください</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>選んだ鉢は小さすぎます。空いている鉢 {pot} に収まります</translation>
     </message>
@@ -10771,20 +10663,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>根鉢が土面から {rise_cm} cm 出ます。ミズゴケで盛って覆ってください</translation>
     </message>
     <message>
-        <source>a shoulder would be steeper than 35 degrees between rim and root mass</source>
-        <translation>縁と根鉢の間の肩盛りが 35 度より急になります</translation>
-    </message>
-    <message>
         <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>弱った木：枯れた根と腐った根だけを除き、健全な根は切りません。道具を清潔にし、古い土は捨てます</translation>
     </message>
     <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>一度にはできません。この切断だけで元の鉢に戻し、残りは木が回復してから</translation>
-    </message>
-    <message>
-        <source>after everything that may be done the root mass still sticks out {excess_cm} cm</source>
-        <translation>できることをすべてしても、根鉢がまだ {excess_cm} cm はみ出します</translation>
     </message>
     <message>
         <source>a table of areas has no outline; a round one is assumed</source>
@@ -10803,16 +10687,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>その位置では株元が埋まるため、土面まで上げました</translation>
     </message>
     <message>
-        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting</source>
-        <translation>壁が内すぼまりです。根が胴にふくらみ、後で切らないと抜けなくなります</translation>
-    </message>
-    <message>
         <source>there is no group {group}; expected one of {expected}</source>
         <translation>グループ {group} はありません。{expected} のどれかにしてください</translation>
-    </message>
-    <message>
-        <source>no tree is due by {until}</source>
-        <translation>{until} までに時期の来る木はありません</translation>
     </message>
     <message>
         <source>the record has {mass_g} g; count what is there</source>
@@ -10843,20 +10719,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>止めました。何も書き込んでいません</translation>
     </message>
     <message>
-        <source>{id} may be {text}; write the kind in front</source>
-        <translation>{id} は {text} かもしれません。前に種類を書いてください</translation>
-    </message>
-    <message>
         <source>there is nothing to redo</source>
         <translation>やり直すものがありません</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
         <translation>元に戻すものがありません</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
-        <translation>その間に {kind} {id} が別の場所で変更されました。見直してください</translation>
     </message>
     <message>
         <source>air</source>
@@ -10881,18 +10749,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>(theta_0 - water in the grains) / voids between grains</source>
         <translation>(theta_0 - 粒内の水) / 粒間孔隙</translation>
-    </message>
-    <message>
-        <source>the k whose container capacity is the measured one; the water in the grains is known</source>
-        <translation>容器容水量が実測値になる k。粒内の水は既知</translation>
-    </message>
-    <message>
-        <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
-        <translation>k と w について (CC - 実測)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 を最小に</translation>
-    </message>
-    <message>
-        <source>k and w that give the capacities measured at two depths</source>
-        <translation>二つの深さで測った容水量になる k と w</translation>
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
@@ -10975,10 +10831,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>不足</translation>
     </message>
     <message>
-        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>湿った用土 + 残す根鉢 + 木 + 鉢 + 層；湿った用土 = 充填量 x (かさ密度 + 1000 g/L x 容器容水量)</translation>
-    </message>
-    <message>
         <source>a part not weighed</source>
         <translation>量っていない部分</translation>
     </message>
@@ -11059,76 +10911,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{line}、価格 {price}</translation>
     </message>
     <message>
-        <source>Tree</source>
-        <translation>木</translation>
-    </message>
-    <message>
-        <source>Mix</source>
-        <translation>配合</translation>
-    </message>
-    <message>
-        <source>Pot</source>
-        <translation>鉢</translation>
-    </message>
-    <message>
-        <source>Plan</source>
-        <translation>計画</translation>
-    </message>
-    <message>
-        <source>Buds</source>
-        <translation>芽</translation>
-    </message>
-    <message>
-        <source>Helper</source>
-        <translation>手伝い</translation>
-    </message>
-    <message>
-        <source>Pour</source>
-        <translation>注ぐ量</translation>
-    </message>
-    <message>
-        <source>Scoops</source>
-        <translation>土入れ</translation>
-    </message>
-    <message>
-        <source>Done: plan, litres, note</source>
-        <translation>済み：計画、L、メモ</translation>
-    </message>
-    <message>
         <source>Grain</source>
         <translation>粒</translation>
-    </message>
-    <message>
-        <source>Litres</source>
-        <translation>リットル</translation>
-    </message>
-    <message>
-        <source>Quarts</source>
-        <translation>クォート</translation>
-    </message>
-    <message>
-        <source>In the pots</source>
-        <translation>鉢の中</translation>
-    </message>
-    <message>
-        <source>Reserve</source>
-        <translation>予備</translation>
-    </message>
-    <message>
-        <source>To mix</source>
-        <translation>混合量</translation>
-    </message>
-    <message>
-        <source>Batches</source>
-        <translation>バッチ</translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation>作った量</translation>
-    </message>
-    <message>
-        <source>Left over</source>
-        <translation>残り</translation>
     </message>
     <message>
         <source>Mixes</source>
@@ -11139,76 +10923,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>予備は、配合ごとに、悪い場合に最も多く要る 2 本分です。残った用土は別のトロ舟として在庫に戻します。</translation>
     </message>
     <message>
-        <source>Loose</source>
-        <translation>ふんわり</translation>
-    </message>
-    <message>
-        <source>To have ready</source>
-        <translation>用意するもの</translation>
-    </message>
-    <message>
-        <source>Bag</source>
-        <translation>袋</translation>
-    </message>
-    <message>
-        <source>Fraction</source>
-        <translation>区分</translation>
-    </message>
-    <message>
-        <source>For</source>
-        <translation>用途</translation>
-    </message>
-    <message>
-        <source>Raw</source>
-        <translation>原粒</translation>
-    </message>
-    <message>
-        <source>Usable</source>
-        <translation>使える</translation>
-    </message>
-    <message>
-        <source>Ready</source>
-        <translation>用意済み</translation>
-    </message>
-    <message>
         <source>From the shelf</source>
         <translation>棚から</translation>
     </message>
     <message>
-        <source>Material</source>
-        <translation>資材</translation>
-    </message>
-    <message>
-        <source>Short of</source>
-        <translation>不足</translation>
-    </message>
-    <message>
-        <source>One bag</source>
-        <translation>1 袋</translation>
-    </message>
-    <message>
-        <source>Buy</source>
-        <translation>購入</translation>
-    </message>
-    <message>
-        <source>Price</source>
-        <translation>価格</translation>
-    </message>
-    <message>
         <source>To buy</source>
         <translation>購入するもの</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>時期</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>開始</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>日付</translation>
     </message>
     <message>
         <source>due</source>
@@ -11227,28 +10947,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{day} までに時期の木</translation>
     </message>
     <message>
-        <source>Wants</source>
-        <translation>希望</translation>
-    </message>
-    <message>
-        <source>Gets</source>
-        <translation>割り当て</translation>
-    </message>
-    <message>
         <source>no day yet</source>
         <translation>日は未定</translation>
     </message>
     <message>
         <source>Bags that several days want</source>
         <translation>複数の日が使う袋</translation>
-    </message>
-    <message>
-        <source>Full and wet</source>
-        <translation>満たして濡れたとき</translation>
-    </message>
-    <message>
-        <source>Mass</source>
-        <translation>重さ</translation>
     </message>
     <message>
         <source>{lift}: two people or a trolley</source>
@@ -11415,16 +11119,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>計画 {plan}</translation>
     </message>
     <message>
-        <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
-        <translation>必須でない希望条件について 重み (外れポイント)^2 の和；ポイント：質量の百分率、100 x 割合、20 g/L、5 meq/L、価格上限の 5 %；範囲と粒度は目開きについての二乗平均平方根</translation>
-    </message>
-    <message>
         <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
         <translation>評点、価格（価格なしは最後）、配合材の少なさ、名前、合計の小ささ、名前順の配合比の大きさ；どれかの配合材が、示したより良いレシピすべてと 10 ポイント（ふんわり容積）違えば一覧に出す</translation>
-    </message>
-    <message>
-        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
-        <translation>調べた + 除外した = 全レシピ；除外するのは、評点の下限または必須の条件により一覧より後になる場合だけ</translation>
     </message>
     <message>
         <source>100 (start - washed out - recovered) / start</source>
@@ -11463,16 +11159,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ASTM C136-19；崩れた分：Folk, Petrology of Sedimentary Rocks, p. 32</translation>
     </message>
     <message>
-        <source>100 x mass retained / base</source>
-        <translation>100 x 残留質量 / 基準</translation>
-    </message>
-    <message>
         <source>pan</source>
         <translation>受皿</translation>
-    </message>
-    <message>
-        <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
-        <translation>100 (1 - 累積残留質量 / 基準)；累積質量を割り、丸めた割合は足さない</translation>
     </message>
     <message>
         <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
@@ -11499,18 +11187,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>通過百分率に対する粒径。前後二つのふるいの間で log10(粒径) に線形。外挿しない；配合の曲線は配合材の曲線の質量比による和</translation>
     </message>
     <message>
-        <source>band</source>
-        <translation>粒径範囲</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s coarse end - passing at its fine end, by mass</source>
-        <translation>範囲の上限の通過 - 下限の通過、質量比</translation>
-    </message>
-    <message>
-        <source>passing at the band&apos;s fine end, by mass</source>
-        <translation>範囲の下限の通過、質量比</translation>
-    </message>
-    <message>
         <source>openings</source>
         <translation>目開き</translation>
     </message>
@@ -11527,10 +11203,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>そのまま使う：範囲内と微塵が限度内；ふるって使う：使える量が限度内；それ以外は別の用途か苦情</translation>
     </message>
     <message>
-        <source>band, its ends at the sieves of the test</source>
-        <translation>粒径範囲、両端は試験のふるい</translation>
-    </message>
-    <message>
         <source>least in_band</source>
         <translation>範囲内、下限</translation>
     </message>
@@ -11545,10 +11217,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>docs/science/grading.md; the limits are our assumption</source>
         <translation>docs/science/grading.md；限度は私たちの仮定</translation>
-    </message>
-    <message>
-        <source>1 - passing at the band&apos;s coarse end, by mass</source>
-        <translation>1 - 範囲の上限の通過、質量比</translation>
     </message>
     <message>
         <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
@@ -11577,10 +11245,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>share</source>
         <translation>割合</translation>
-    </message>
-    <message>
-        <source>sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
-        <translation>0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm の累積残留百分率の和 / 100</translation>
     </message>
     <message>
         <source>fineness modulus</source>
@@ -11715,10 +11379,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>乾燥質量の和 / 締まった用土の容積</translation>
     </message>
     <message>
-        <source>(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density</source>
-        <translation>(1 - 粒間孔隙) x 粒の平均孔隙率、1 - 粒子密度/真密度</translation>
-    </message>
-    <message>
         <source>voids between grains</source>
         <translation>粒間孔隙</translation>
     </message>
@@ -11733,14 +11393,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
         <translation>(1 - 粒間孔隙) x 粒が保つ水の和：吸水率が既知ならそれ、なければ開いた粒内孔隙の w</translation>
-    </message>
-    <message>
-        <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
-        <translation>配合材について 質量比 x CEC (meq/100 g) x 10 x かさ密度 (kg/L) の和</translation>
-    </message>
-    <message>
-        <source>bulk density</source>
-        <translation>かさ密度</translation>
     </message>
     <message>
         <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
@@ -11763,20 +11415,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>通過と同じく、外形体積の割合による</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
-        <translation>配合材の全級に共通の充填率で、モデルが配合材自身の phi = 乾燥かさ密度 / 粒子密度 を再現する値：V = i についての (1/phi - G_i)/(1 - F_i - G_i) の最小、beta = 1/V</translation>
-    </message>
-    <message>
         <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
         <translation>1/phi = i についての U_i の最大（くさび効果を含む線形の支配級）、各配合材は自身の充填率を再現する級の beta を使う</translation>
     </message>
     <message>
         <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
         <translation>Yu, Zou &amp; Standish 1996；Kwan, Chan &amp; Wong 2013（記憶による）；孔隙 ±1.5 ポイント</translation>
-    </message>
-    <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
-        <translation>V = 配合比を L とした E/phi の和、E = ふんわり L x 乾燥かさ密度 / 粒子密度</translation>
     </message>
     <message>
         <source>1 - V/sum v, with V = sum E/phi</source>
@@ -11795,18 +11439,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>粒子密度</translation>
     </message>
     <message>
-        <source>sum m / sum (m / skeletal density)</source>
-        <translation>m の和 / (m / 真密度) の和</translation>
-    </message>
-    <message>
-        <source>skeletal density</source>
-        <translation>真密度</translation>
-    </message>
-    <message>
-        <source>height of the fill line over the floor: depth - freeboard</source>
-        <translation>底から充填線までの高さ：深さ - 縁からの余裕</translation>
-    </message>
-    <message>
         <source>filled depth</source>
         <translation>充填深さ</translation>
     </message>
@@ -11817,10 +11449,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
         <translation>docs/science/water.md；定数は UNSODA 2.0 のきれいな砂 29 種に当てはめたもの；2 mm 超では良くて ±.035、鉢試験が必要</translation>
-    </message>
-    <message>
-        <source>capacity</source>
-        <translation>容水量</translation>
     </message>
     <message>
         <source>water in grains</source>
@@ -11843,20 +11471,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>De Boodt &amp; Verdonck 1972、記憶による；docs/science/water.md</translation>
     </message>
     <message>
-        <source>all open voids, between and in grains, - container capacity</source>
-        <translation>開いた孔隙すべて（粒間と粒内） - 容器容水量</translation>
-    </message>
-    <message>
         <source>air that drains</source>
         <translation>排水後の空気</translation>
     </message>
     <message>
         <source>trapped</source>
         <translation>封入</translation>
-    </message>
-    <message>
-        <source>container capacity - theta(50)</source>
-        <translation>容器容水量 - theta(50)</translation>
     </message>
     <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
@@ -11869,10 +11489,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>air that drains free</source>
         <translation>排水後の気相率</translation>
-    </message>
-    <message>
-        <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>用土の容積 x (かさ密度 + 1000 g/L x 容器容水量)</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -12071,14 +11687,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>なし：根鉢は据えたまま収まります。</translation>
     </message>
     <message>
-        <source>Toward</source>
-        <translation>向き</translation>
-    </message>
-    <message>
-        <source>Sticks out</source>
-        <translation>はみ出し</translation>
-    </message>
-    <message>
         <source>After straight cuts {share} of the root mass still stick out at corners.</source>
         <translation>まっすぐ切った後も、根鉢の {share} が隅ではみ出します。</translation>
     </message>
@@ -12151,34 +11759,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>別の空いた鉢へ：{pot}</translation>
     </message>
     <message>
-        <source>Untouched</source>
-        <translation>残す核</translation>
-    </message>
-    <message>
-        <source>Taken off</source>
-        <translation>落とす</translation>
-    </message>
-    <message>
-        <source>Soil line</source>
-        <translation>土面</translation>
-    </message>
-    <message>
-        <source>Mix in the pot</source>
-        <translation>鉢の用土</translation>
-    </message>
-    <message>
-        <source>The upper cut stops at</source>
-        <translation>上の切断が止まる深さ</translation>
-    </message>
-    <message>
-        <source>Then below</source>
-        <translation>その場合の下</translation>
-    </message>
-    <message>
-        <source>Trunk base</source>
-        <translation>株元</translation>
-    </message>
-    <message>
         <source>{stop}, then it does not fit: stage it</source>
         <translation>{stop}、収まらないので段階的に</translation>
     </message>
@@ -12249,10 +11829,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the drained pot</source>
         <translation>排水後の鉢</translation>
-    </message>
-    <message>
-        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
-        <translation>この配合自身の鉢試験はありません。空気と水は、{materials} を含む配合 {mixes} の鉢試験 {tests} に {percent} % 基づきます：k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
@@ -12351,10 +11927,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{pot} の {tree}</translation>
     </message>
     <message>
-        <source>Layers</source>
-        <translation>層</translation>
-    </message>
-    <message>
         <source>the two sievings have no two sieves in common; sieve both with the same set</source>
         <translation>二つのふるい試験に共通のふるいが二つありません。同じふるい一式で両方をふるってください</translation>
     </message>
@@ -12385,10 +11957,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>another program holds the record; try again in a moment</source>
         <translation>別のプログラムが記録を使っています。少し待ってやり直してください</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
-        <translation>ファイルがないか、読めません。名前と所有者を確かめてください</translation>
     </message>
     <message>
         <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
@@ -12475,16 +12043,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>一度にはできません。今年はこの切断だけで元の鉢に戻し、残りは後で（間の年数：{years}）</translation>
     </message>
     <message>
-        <source>the record was changed elsewhere meanwhile; look at it again</source>
-        <translation>その間に記録が別の場所で変更されました。見直してください</translation>
-    </message>
-    <message>
         <source>this is the record itself; choose another name</source>
         <translation>これは記録そのものです。別の名前にしてください</translation>
-    </message>
-    <message>
-        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
-        <translation>記録のファイルが壊れています。最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
@@ -12493,14 +12053,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
         <translation>記録が、別のプログラムがよそへコピーするフォルダーにあります。別のコンピューターで開く前に、コピーが終わるのを待ってください</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
-        <translation>一覧が {kind} {id} の内容と一致しません。最新の正常なバックアップを復元してください</translation>
-    </message>
-    <message>
-        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
-        <translation>別のウィンドウが記録を開いていて、保存方式（{mode}）はそちらで決まっています。そのウィンドウを閉じてから、記録を開き直してください</translation>
     </message>
     <message>
         <source>the record was brought to version {version}; a backup was made before</source>
@@ -12517,10 +12069,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>記録は読み取り専用で開いています。書き込むにはコピーを保存してください</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
-        <translation>{kind} {id} をファイルから読めません。最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
@@ -12587,10 +12135,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>新しい用土の時点で、この鉢の空気は {percent} % 未満です。より粗い用土か深い鉢なら増えます</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
-        <translation>二つの深さを合わせると k {k_cm_mm}、w {grain_fill} となり、配合よりばらつきによるものです。代わりに通常の値と重み付けしました。どちらかの試験をやり直してください</translation>
-    </message>
-    <message>
         <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
         <translation>湛水時の重さには粒間孔隙の {percent} % が必要です。容積、粒子密度、乾燥質量を確かめてください</translation>
     </message>
@@ -12629,10 +12173,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
         <translation>粒子密度が不明です。配合は質量比と粒度だけです。容積と孔隙率には、水置換で測ってください</translation>
-    </message>
-    <message>
-        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
-        <translation>真密度が不明です。全孔隙率には水を吸う孔隙だけを数えています</translation>
     </message>
     <message>
         <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
@@ -12779,10 +12319,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>充填線が縁から {freeboard_cm} cm 下ですが、鉢の深さは {depth_cm} cm しかありません。両方を測り直してください</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
-        <translation>この形には底と壁の間の角がありません。丸みは省いてください。椀形と断面積の表は曲線をすでに含みます</translation>
-    </message>
-    <message>
         <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
         <translation>鉢底土と化粧土で充填 {filled_cm} cm のうち {layers_cm} cm を占めます。薄くして用土の分を残してください</translation>
     </message>
@@ -12855,10 +12391,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>JSON が終わる前にファイルが終わっています。最後の括弧や引用符を閉じるか、ファイルを保存し直してください</translation>
     </message>
     <message>
-        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
-        <translation>ここから先は JSON ではありません。直すか、ファイルを保存し直してください：{text}</translation>
-    </message>
-    <message>
         <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
         <translation>括弧が {limit} 段より深く入れ子になっています。正しいファイルか確かめてください</translation>
     </message>
@@ -12923,10 +12455,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>目開き {aperture_mm} mm が二度あります。一度だけにしてください</translation>
     </message>
     <message>
-        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>容積重と粒子密度がそろっていません。L は単一粒径の充填率 {packing_density} によります</translation>
-    </message>
-    <message>
         <source>the set has no sieve; type at least one opening</source>
         <translation>組にふるいがありません。目開きを一つ以上入力してください</translation>
     </message>
@@ -12949,10 +12477,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>nothing was left on the sieves or in the pan; type what each of them held</source>
         <translation>ふるいにも受皿にも何も残っていません。それぞれに残った量を入力してください</translation>
-    </message>
-    <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
-        <translation>{size_mm} mm の粒が石なら、試料 {mass_g} g は少なすぎます。{least_g} g 以上取るか、軽い粒なら粒子密度を与えてください</translation>
     </message>
     <message>
         <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
@@ -12991,16 +12515,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ここに NUL バイトがあります。テキストファイルを選んでください</translation>
     </message>
     <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
-        <translation>破砕数が 0 未満、または指数や 1 シーズンの回数が 0 以下ということはありえません。直すか、試験をやり直してください</translation>
-    </message>
-    <message>
         <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
         <translation>土入れの整数回では、{batches} バッチのうち {without} バッチに {grain} が入りません。使う前にほかのバッチと混ぜるか、小さい土入れか大きいトロ舟を使ってください</translation>
-    </message>
-    <message>
-        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
-        <translation>配合は計画後に削除されました。植え替え日には当時の内容が残っています</translation>
     </message>
     <message>
         <source>the mix {text} is named twice; name it once</source>
@@ -13139,10 +12655,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{depth_cm} cm のほぐしは中心を越えます。ほぐすのは根鉢の半分 {limit_cm} cm までにしてください</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
-        <translation>何も落とせない所の隅を削ることになります。より大きい鉢にするか、木を回してください</translation>
-    </message>
-    <message>
         <source>the direction {direction} stands twice; take one out</source>
         <translation>向き {direction} が二度あります。一つを除いてください</translation>
     </message>
@@ -13223,10 +12735,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ファイルまたはフォルダーに書き込めません。記録は読み取り専用で開いています。書き込むには写しを保存してください</translation>
     </message>
     <message>
-        <source>would be refused today ({reason}); correct it</source>
-        <translation>今なら受け付けられません（{reason}）。直してください</translation>
-    </message>
-    <message>
         <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
         <translation>別のウィンドウが先に変更しました。最後の操作は今：{label}。確かめて、それでよければもう一度元に戻してください</translation>
     </message>
@@ -13267,8 +12775,540 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>鉢底からの高さで、そこまでは孔隙の九割が満たされているもの</translation>
     </message>
     <message>
-        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation>範囲の下限の通過から失われた分を引いたもの、質量比</translation>
+        <source>the k that holds the water measured; the water in the grains is known</source>
+        <translation>実測の水を保つ k。粒内の水は既知</translation>
+    </message>
+    <message>
+        <source>least (water held - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
+        <translation>k と w について (保水率 - 実測)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 を最小に</translation>
+    </message>
+    <message>
+        <source>k and w that hold the water measured at two depths</source>
+        <translation>二つの深さで測った水を保つ k と w</translation>
+    </message>
+    <message>
+        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (litre weight + 1000 g/L x water held)</source>
+        <translation>湿った用土 + 残す根鉢 + 木 + 鉢 + 層；湿った用土 = 充填量 x (容積重 + 1000 g/L x 保水率)</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>計画</translation>
+    </message>
+    <message>
+        <source>buds</source>
+        <translation>芽</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <translation>手伝い</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <translation>注ぐ量</translation>
+    </message>
+    <message>
+        <source>scoops</source>
+        <translation>土入れ</translation>
+    </message>
+    <message>
+        <source>layers</source>
+        <translation>層</translation>
+    </message>
+    <message>
+        <source>done: plan, litres, note</source>
+        <translation>済み：計画、L、メモ</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation>粒</translation>
+    </message>
+    <message>
+        <source>quarts</source>
+        <translation>クォート</translation>
+    </message>
+    <message>
+        <source>in the pots</source>
+        <translation>鉢の中</translation>
+    </message>
+    <message>
+        <source>to mix</source>
+        <translation>混合量</translation>
+    </message>
+    <message>
+        <source>batches</source>
+        <translation>バッチ</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>作った量</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>残り</translation>
+    </message>
+    <message>
+        <source>to have ready</source>
+        <translation>用意するもの</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>用途</translation>
+    </message>
+    <message>
+        <source>raw</source>
+        <translation>原粒</translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation>使える</translation>
+    </message>
+    <message>
+        <source>short of</source>
+        <translation>不足</translation>
+    </message>
+    <message>
+        <source>one bag</source>
+        <translation>1 袋</translation>
+    </message>
+    <message>
+        <source>buy</source>
+        <translation>購入</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>開始</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>日付</translation>
+    </message>
+    <message>
+        <source>wants</source>
+        <translation>希望</translation>
+    </message>
+    <message>
+        <source>gets</source>
+        <translation>割り当て</translation>
+    </message>
+    <message>
+        <source>full and wet</source>
+        <translation>満たして濡れたとき</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>重さ</translation>
+    </message>
+    <message>
+        <source>sum of weight (points missed)^2 over the wishes that need not hold; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their openings</source>
+        <translation>必須でない希望条件について 重み (外れポイント)^2 の和；ポイント：質量の百分率、100 x 割合、20 g/L、5 meq/L、価格上限の 5 %；範囲と粒度は目開きについての二乗平均平方根</translation>
+    </message>
+    <message>
+        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a wish that must hold, puts it behind the list</source>
+        <translation>調べた + 除外した = 全レシピ；除外するのは、評点の下限または必須の条件により一覧より後になる場合だけ</translation>
+    </message>
+    <message>
+        <source>no mix of this grading keeps the measured {capacity_percent} % of water; look at the masses, the volume and the grading</source>
+        <translation>この粒度の配合では、実測の水 {capacity_percent} % を保てません。質量、容積、粒度を確かめてください</translation>
+    </message>
+    <message>
+        <source>the two depths contradict each other more than tests of one mix do, so both were weighed against the usual values; repeat one of the tests</source>
+        <translation>二つの深さの食い違いが同じ配合の試験として大きすぎるため、両方を通常の値と重み付けしました。どちらかの試験をやり直してください</translation>
+    </message>
+    <message>
+        <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used; a sieve of {aperture_mm} mm would give it</source>
+        <translation>粗粒率の {aperture_mm} mm は曲線から読んだ値です（そのふるいは使っていません）。{aperture_mm} mm のふるいがあれば測れます</translation>
+    </message>
+    <message>
+        <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm; a sieve of {aperture_mm} mm would give it</source>
+        <translation>粗粒率は定義できません。最も細かいふるい {finest_mm} mm より細かい粒が {percent} % あり、{aperture_mm} mm が必要です。{aperture_mm} mm のふるいがあれば測れます</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones; a coarser sieve would tell</source>
+        <translation>最も粗いふるい {aperture_mm} mm に {percent} % 残りました。粗粒率ではより粗いふるいの分として数えません。より粗いふるいでわかります</translation>
+    </message>
+    <message>
+        <source>a laboratory figure without a value needs a size outside the sieves used; sieve with a wider set</source>
+        <translation>値のない試験室の値には、使ったふるいの範囲外の粒径が必要です。より範囲の広い組でふるってください</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests</source>
+        <translation>ご自身の鉢試験 {count} 件による</translation>
+    </message>
+    <message>
+        <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}</source>
+        <translation>空気と水は配合 {mix} のご自身の鉢試験 {count} 件による値です。最後は {test} です</translation>
+    </message>
+    <message>
+        <source>by {count} of your pot tests ({dates})</source>
+        <translation>ご自身の鉢試験 {count} 件（{dates}）による</translation>
+    </message>
+    <message>
+        <source>the exchange capacity of a component is not known, so the mix&apos;s is not either; give it if you need it</source>
+        <translation>交換容量の不明な配合材があるため、配合の値も出せません。必要なら与えてください</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water; give the solid density for all of them</source>
+        <translation>真密度が不明です。全孔隙率には水を吸う孔隙だけを数えています。すべて数えるには真密度を与えてください</translation>
+    </message>
+    <message>
+        <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm; a finer sieve would tell</source>
+        <translation>{percent} % が {aperture_mm} mm より細かく、{size_mm} mm の粒とみなしています。より細かいふるいでわかります</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}</source>
+        <translation>この配合自身の鉢試験はありません。空気と水は、{materials} を含む配合 {mixes} の鉢試験 {tests} に {percent} % 基づきます</translation>
+    </message>
+    <message>
+        <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>{percent} % が {aperture_mm} mm より粗く、{top_mm} mm までとみなしています。より粗いふるいでわかります</translation>
+    </message>
+    <message>
+        <source>figures that were not given are typical values of the catalogue; measure your own to be sure</source>
+        <translation>与えられていない値は目録の代表値です。確実にするには実物を測ってください</translation>
+    </message>
+    <message>
+        <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low; weigh a litre and measure the grain density</source>
+        <translation>L は質量に比例するものとしています。ふるった粒はふんわりするため、やや少なめに出ます。1 L を量り、粒子密度を測ってください</translation>
+    </message>
+    <message>
+        <source>what the screening keeps is {percent} % wanted grain, {finer_percent} % finer</source>
+        <translation>ふるい分けで残るものは希望粒径 {percent} %、微塵 {finer_percent} % です</translation>
+    </message>
+    <message>
+        <source>the bottom layer&apos;s grain is not known, so the water is computed as if the mix reached the floor; name its grain</source>
+        <translation>鉢底土の粒が不明なため、用土が底まであるものとして水を計算しています。粒を指定してください</translation>
+    </message>
+    <message>
+        <source>100 x mass that stayed on / base</source>
+        <translation>100 x 残留質量 / 基準</translation>
+    </message>
+    <message>
+        <source>100 (1 - cumulative mass that stayed on / base); cumulative masses are divided, rounded shares never added</source>
+        <translation>100 (1 - 累積残留質量 / 基準)；累積質量を割り、丸めた割合は足さない</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>希望粒径</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain - passing at its fine end, by mass</source>
+        <translation>希望粒径の上限の通過 - 下限の通過、質量比</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain, by mass</source>
+        <translation>希望粒径の下限の通過、質量比</translation>
+    </message>
+    <message>
+        <source>wanted grain, its ends at the sieves of the test</source>
+        <translation>希望粒径、両端は試験のふるい</translation>
+    </message>
+    <message>
+        <source>passing at the fine end of the wanted grain less what was lost, by mass</source>
+        <translation>希望粒径の下限の通過から失われた分を引いたもの、質量比</translation>
+    </message>
+    <message>
+        <source>1 - passing at the coarse end of the wanted grain, by mass</source>
+        <translation>1 - 希望粒径の上限の通過、質量比</translation>
+    </message>
+    <message>
+        <source>sum of cumulative percent that stayed on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
+        <translation>0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm の累積残留百分率の和 / 100</translation>
+    </message>
+    <message>
+        <source>a rectangle with soft corners needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
+        <translation>隅丸の長方形には指数が必要です（2 は楕円、4 は隅丸の長方形）</translation>
+    </message>
+    <message>
+        <source>a rounding of {radius_cm} cm at the floor leaves no floor; at most {limit_cm} cm fits here</source>
+        <translation>底の丸み {radius_cm} cm では底がなくなります。ここでは {limit_cm} cm までです</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall to round; leave the rounding out, a bowl and a table of areas already hold the curve</source>
+        <translation>この形には底と壁の間に丸める角がありません。丸みは省いてください。椀形と断面積の表は曲線をすでに含みます</translation>
+    </message>
+    <message>
+        <source>the file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>ファイルが壊れています。最新の正常なバックアップを復元してください。その後に書いた内容は壊れたファイルにだけあり、そのファイルは残します</translation>
+    </message>
+    <message>
+        <source>the file is not there; look at its name</source>
+        <translation>ファイルがありません。名前を確かめてください</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read; look whose it is, and whether it is a file</source>
+        <translation>ファイルを読めません。所有者と、ファイルかどうかを確かめてください</translation>
+    </message>
+    <message>
+        <source>the reference materials were not found; install Gritwright again, or set GRITWRIGHT_DATA to the folder that holds materials/</source>
+        <translation>基準資材が見つかりません。Gritwright を入れ直すか、GRITWRIGHT_DATA に materials/ のあるフォルダーを設定してください</translation>
+    </message>
+    <message>
+        <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %; look whether the curve was read off rightly</source>
+        <translation>通過が {low_percent}～{high_percent} % だったため、0～100 % に直しました。曲線を正しく読み取ったか確かめてください</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again ({text})</source>
+        <translation>ここから先は JSON ではありません。直すか、ファイルを保存し直してください（{text}）</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain; weigh a litre and measure the grain density for litres of this bag</source>
+        <translation>容積重と粒子密度がそろっていません。L は単一粒径の充填率 {packing_density} によります。この袋の L を知るには、1 L を量り、粒子密度を測ってください</translation>
+    </message>
+    <message>
+        <source>no starting mass was given, so the percentages are of the {mass_g} g recovered and a loss would not show; weigh the sample before sieving</source>
+        <translation>最初の質量がないため、百分率は回収した {mass_g} g に対するもので、損失はわかりません。ふるう前に試料を量ってください</translation>
+    </message>
+    <message>
+        <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense; weigh the fractions to be sure</source>
+        <translation>リットルで測定：質量比の代わりに、どの区分も同じ密度とみなしたふんわり容積比を使います。確実にするには区分を量ってください</translation>
+    </message>
+    <message>
+        <source>the fractions outweigh the sample by {percent} %, no more than the balance&apos;s resolution explains; nothing needs doing</source>
+        <translation>区分の合計が試料より {percent} % 重くなっていますが、はかりの目量で説明できる範囲です。何もする必要はありません</translation>
+    </message>
+    <message>
+        <source>{percent} % of the sample was lost while sieving; look under the sieves, or weigh the sample again: above 0.3 % a laboratory repeats the test</source>
+        <translation>ふるいで試料の {percent} % を失いました。ふるいの下を見るか、試料を量り直してください。0.3 % を超えると試験室ではやり直します</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm; a coarser sieve would define them</source>
+        <translation>定義できません：{list}。最も粗いふるい {aperture_mm} mm の通過が {percent} % です。より粗いふるいがあれば定義できます</translation>
+    </message>
+    <message>
+        <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would define them</source>
+        <translation>定義できません：{list}。最も細かいふるい {aperture_mm} mm より細かい粒が {percent} % です。より細かいふるいがあれば定義できます</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or type the grain density if it is lighter</source>
+        <translation>{size_mm} mm の粒が石なら、試料 {mass_g} g は少なすぎます。{least_g} g 以上取るか、軽い粒なら粒子密度を入力してください</translation>
+    </message>
+    <message>
+        <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm, and is taken to end at {top_mm} mm; a coarser sieve would tell</source>
+        <translation>最も粗いふるい {aperture_mm} mm に {percent} % 残り、{top_mm} mm までとみなしています。より粗いふるいでわかります</translation>
+    </message>
+    <message>
+        <source>(1 - voids between grains) x mean porosity of the grains, 1 - grain density/solid density</source>
+        <translation>(1 - 粒間孔隙) x 粒の平均孔隙率、1 - 粒子密度/真密度</translation>
+    </message>
+    <message>
+        <source>sum over components of mass share x exchange capacity in meq/100 g x 10 x litre weight in kg/L</source>
+        <translation>配合材について 質量比 x 陽イオン交換容量 (meq/100 g) x 10 x 容積重 (kg/L) の和</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>容積重</translation>
+    </message>
+    <message>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry litre weight / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <translation>配合材の全級に共通の充填率で、モデルが配合材自身の phi = 乾燥容積重 / 粒子密度 を再現する値：V = i についての (1/phi - G_i)/(1 - F_i - G_i) の最小、beta = 1/V</translation>
+    </message>
+    <message>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry litre weight / grain density</source>
+        <translation>V = 配合比を L とした E/phi の和、E = ふんわり L x 乾燥容積重 / 粒子密度</translation>
+    </message>
+    <message>
+        <source>sum m / sum (m / solid density)</source>
+        <translation>m の和 / (m / 真密度) の和</translation>
+    </message>
+    <message>
+        <source>solid density</source>
+        <translation>真密度</translation>
+    </message>
+    <message>
+        <source>height of the fill line over the floor: depth - fill line below rim</source>
+        <translation>底から充填線までの高さ：深さ - 縁から充填線まで</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held: the share that drains</source>
+        <translation>theta(0) - 保水率：排水される割合</translation>
+    </message>
+    <message>
+        <source>water held</source>
+        <translation>保水率</translation>
+    </message>
+    <message>
+        <source>all open voids, between and in grains, - water held</source>
+        <translation>開いた孔隙すべて（粒間と粒内） - 保水率</translation>
+    </message>
+    <message>
+        <source>water held - theta(50)</source>
+        <translation>保水率 - theta(50)</translation>
+    </message>
+    <message>
+        <source>volume of the mix x (litre weight + 1000 g/L x water held)</source>
+        <translation>用土の容積 x (容積重 + 1000 g/L x 保水率)</translation>
+    </message>
+    <message>
+        <source>the crumble test&apos;s figures can&apos;t be (breakages 0 or more; modulus and rounds in a season above 0); make the test again</source>
+        <translation>崩れ試験の値がありえません（破砕数は 0 以上、指数と 1 シーズンの回数は 0 より大）。試験をやり直してください</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then, until another is chosen at its trees</source>
+        <translation>配合は計画後に削除されました。植え替え日の木で別の配合を選ぶまで、当時の内容が残ります</translation>
+    </message>
+    <message>
+        <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}: choose it at its trees to take that</source>
+        <translation>配合は計画後に変更されました。植え替え日は版 {version} のままで、最新は {newest} です。最新を使うには、その日の木で選び直してください</translation>
+    </message>
+    <message>
+        <source>a bag of {bag_l} L was assumed, as is usual for the material; type the litres of a bag</source>
+        <translation>この資材で通常の {bag_l} L の袋としました。1 袋の L を入力してください</translation>
+    </message>
+    <message>
+        <source>no yield was measured, so {percent} % usable was assumed; sieve the bag</source>
+        <translation>歩留まりが未測定のため、使える割合を {percent} % としました。袋をふるってください</translation>
+    </message>
+    <message>
+        <source>without a root-mass plan all the pot holds was counted, {volume_l} L; plan the root mass, or type the litres</source>
+        <translation>根鉢計画がないため、鉢の全容積 {volume_l} L を数えました。根鉢を計画するか、L を入力してください</translation>
+    </message>
+    <message>
+        <source>the search for wishes that exclude each other was stopped after {seconds} s; those shown do, there may be more</source>
+        <translation>両立しない希望条件の検索を {seconds} 秒で止めました。示したものは両立しません。ほかにもあるかもしれません</translation>
+    </message>
+    <message>
+        <source>only wishes about grading and shares were looked through for such that exclude each other, three at a time; wishes about air, water or price may do so too</source>
+        <translation>両立しないかを調べたのは、粒度と割合の希望条件を三つずつだけです。空気、水、価格の希望条件にもあるかもしれません</translation>
+    </message>
+    <message>
+        <source>free shares are improved from fixed starts, so a better recipe may exist; search in whole parts for a proof</source>
+        <translation>自由な割合は決まった出発点から改良するため、もっと良いレシピがあるかもしれません。証明するには整数比で検索してください</translation>
+    </message>
+    <message>
+        <source>there are {recipes} recipes, too many to try all; the best score may be lower by up to {gap}: allow fewer components or parts for a proof</source>
+        <translation>レシピは {recipes} 件あり、すべて試すには多すぎます。最良の評点は最大 {gap} 低い可能性があります。証明するには配合材か配合比の数を減らしてください</translation>
+    </message>
+    <message>
+        <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known: sieve it there</source>
+        <translation>希望条件が使う {aperture_mm} mm では試験していません。受皿または最も粗い級で代用します。その目開きでふるってください</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file and was left out; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} はファイルから読めないため除きました。バックアップから取り込むか、書き直してください</translation>
+    </message>
+    <message>
+        <source>this {kind} was corrected since the file was written; it stays as it is here: look which of the two is right</source>
+        <translation>この{kind}はファイルが書かれた後に直されています。ここのままにします。どちらが正しいか確かめてください</translation>
+    </message>
+    <message>
+        <source>as many more lines were corrected since and stay as they are here: {count}</source>
+        <translation>ほかにも後から直された行はここのままにします。その数: {count}</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue, so it is taken as your own; nearest there: {nearest}</source>
+        <translation>カタログに {name} という資材はないため、ご自分の資材とします。最も近いもの: {nearest}</translation>
+    </message>
+    <message>
+        <source>comes in as {to}, the next free number: {id} here is another line</source>
+        <translation>次の空き番号 {to} として取り込みます。ここの {id} は別の行です</translation>
+    </message>
+    <message>
+        <source>as many more lines come in under the next free numbers: {count}</source>
+        <translation>ほかにも次の空き番号で取り込む行の数: {count}</translation>
+    </message>
+    <message>
+        <source>how much room the bare roots take is not known, so the fill is for the whole pot; what is left goes back to stock</source>
+        <translation>裸根が占める容積が不明なため、充填量は鉢全体の分です。残りは在庫に戻ります</translation>
+    </message>
+    <message>
+        <source>a corner would have to be rounded off where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>何も落とせない所の隅を丸めることになります。より大きい鉢にするか、木を回してください</translation>
+    </message>
+    <message>
+        <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: take a larger pot</source>
+        <translation>収めるには合計 {percent} % を落とすことになります。段階的でも 70 % を超えることは勧めません。より大きい鉢にしてください</translation>
+    </message>
+    <message>
+        <source>nothing is left to fill: root mass, trunk and stones take up all the pot; look at their lengths</source>
+        <translation>充填する余地がありません。根鉢、幹、石が鉢をすべて占めています。寸法を確かめてください</translation>
+    </message>
+    <message>
+        <source>a shoulder would be steeper than 35 degrees between rim and root mass; sink the tree, or take a wider pot</source>
+        <translation>縁と根鉢の間の肩盛りが 35 度より急になります。木を下げるか、より広い鉢にしてください</translation>
+    </message>
+    <message>
+        <source>after everything that may be done the root mass still sticks out {excess_cm} cm; take a larger pot</source>
+        <translation>できることをすべてしても、根鉢がまだ {excess_cm} cm はみ出します。より大きい鉢にしてください</translation>
+    </message>
+    <message>
+        <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting; take a pot that opens upward if you can</source>
+        <translation>壁が内すぼまりです。根が胴にふくらみ、後で切らないと抜けなくなります。できれば上に開いた鉢にしてください</translation>
+    </message>
+    <message>
+        <source>no tree is due by {until}; choose a later day to see the next</source>
+        <translation>{until} までに時期の来る木はありません。次の木を見るには、もっと後の日を選んでください</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>その間に記録が別の場所で変更されました。見直して、自分の分を入力し直してください</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest intact backup: what was written after it is only in the damaged file, which is kept</source>
+        <translation>記録のファイルが壊れています。最新の正常なバックアップを復元してください。その後に書いた内容は壊れたファイルにだけあり、そのファイルは残します</translation>
+    </message>
+    <message>
+        <source>{id} may be {text}; write the kind in front, like bag:K-07</source>
+        <translation>{id} は {text} かもしれません。bag:K-07 のように前に種類を書いてください</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself, which is whole: draw them anew with gritwright log check --mend, nothing is lost</source>
+        <translation>一覧が {kind} {id} と食い違っていますが、記録自体は無事です。gritwright log check --mend で作り直してください。何も失われません</translation>
+    </message>
+    <message>
+        <source>another window has this record open and saves it in another way ({mode}); close that window and open the record again</source>
+        <translation>別のウィンドウがこの記録を開いていて、別の保存方式（{mode}）を使っています。そのウィンドウを閉じてから、記録を開き直してください</translation>
+    </message>
+    <message>
+        <source>there is no record yet; write the first line with gritwright log add, or open the window</source>
+        <translation>記録がまだありません。gritwright log add で最初の行を書くか、ウィンドウを開いてください</translation>
+    </message>
+    <message>
+        <source>would be refused today: {fault}</source>
+        <translation>今なら受け付けられません: {fault}</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; take it in from a backup, or write it anew</source>
+        <translation>{kind} {id} はファイルから読めません。バックアップから取り込むか、書き直してください</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} was changed elsewhere meanwhile; look at it and type yours again</source>
+        <translation>その間に {kind} {id} が別の場所で変更されました。見直して、自分の分を入力し直してください</translation>
+    </message>
+    <message>
+        <source>toward</source>
+        <translation>向き</translation>
+    </message>
+    <message>
+        <source>sticks out</source>
+        <translation>はみ出し</translation>
+    </message>
+    <message>
+        <source>untouched</source>
+        <translation>残す核</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>落とす</translation>
+    </message>
+    <message>
+        <source>mix in the pot</source>
+        <translation>鉢の用土</translation>
+    </message>
+    <message>
+        <source>the upper cut stops at</source>
+        <translation>上の切断が止まる深さ</translation>
+    </message>
+    <message>
+        <source>then below</source>
+        <translation>その場合の下</translation>
+    </message>
+    <message>
+        <source>trunk base</source>
+        <translation>株元</translation>
+    </message>
+    <message>
+        <source>{stop} or more</source>
+        <translation>{stop} 以上</translation>
     </message>
 </context>
 </TS>
