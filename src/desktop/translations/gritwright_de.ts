@@ -2006,7 +2006,7 @@
     </message>
     <message>
         <source>tub %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wanne %1 von %2</translation>
     </message>
     <message>
         <source>used ground of %1</source>
@@ -2921,7 +2921,7 @@
     </message>
     <message>
         <source>Put this tub into the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Wanne in die Mischung geben</translation>
     </message>
 </context>
 <context>
@@ -4185,7 +4185,7 @@
     </message>
     <message>
         <source>of one litre, loosely poured</source>
-        <translation type="unfinished"></translation>
+        <translation>von einem Liter, locker geschüttet</translation>
     </message>
 </context>
 <context>
@@ -4365,7 +4365,7 @@
     </message>
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie eine Mischung für diese Bäume sein soll, und damit, womit die Suche nach Teilen beginnt. Was die Wurzeln eines Baums vertragen, geht nach der Gruppe auf seiner eigenen Seite. Es ist übliche Praxis, nie der einzige Weg: Ihr Klima, Ihr Wasser und Ihre Hände wissen es besser.</translation>
     </message>
 </context>
 <context>
@@ -6076,7 +6076,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>floor of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden des Topfs</translation>
     </message>
     <message>
         <source>Floor, diameter</source>
@@ -6092,7 +6092,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>floor width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des Topfbodens</translation>
     </message>
     <message>
         <source>Tilt, deg&amp;rees</source>
@@ -6621,7 +6621,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher eingetippt und noch nicht gespeichert. Enter speichert es, Escape holt zurück, was da war.</translation>
     </message>
 </context>
 <context>
@@ -7144,7 +7144,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>tub %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wanne %1: %2</translation>
     </message>
     <message>
         <source>No bag stands behind %1: type its sieve test.</source>
@@ -8299,15 +8299,15 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Screened on</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgesiebt am</translation>
     </message>
     <message>
         <source>day of the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag des Absiebens</translation>
     </message>
     <message>
         <source>today; or a day like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>heute; oder ein Tag wie 2026-03-14</translation>
     </message>
 </context>
 <context>
@@ -8831,7 +8831,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>%1 They came from fine to coarse and were turned round.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Sie kamen von fein nach grob und wurden umgedreht.</translation>
     </message>
 </context>
 <context>
@@ -8985,7 +8985,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>32 oz or 2 qt, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>32 oz oder 2 qt, trocken</translation>
     </message>
 </context>
 <context>
@@ -9564,7 +9564,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was seine Wurzeln beim Umtopfen vertragen, geht nach dieser Gruppe. Wie seine Mischung sein soll, wird für eine Mischung gewählt, unter Baumgruppen.</translation>
     </message>
     <message>
         <source>Species gro&amp;up</source>
@@ -9780,7 +9780,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>wet litre, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter nass, %1</translation>
     </message>
 </context>
 <context>

@@ -2006,7 +2006,7 @@
     </message>
     <message>
         <source>tub %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tina %1 de %2</translation>
     </message>
     <message>
         <source>used ground of %1</source>
@@ -2921,7 +2921,7 @@
     </message>
     <message>
         <source>Put this tub into the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner esta tina en la mezcla</translation>
     </message>
 </context>
 <context>
@@ -4185,7 +4185,7 @@
     </message>
     <message>
         <source>of one litre, loosely poured</source>
-        <translation type="unfinished"></translation>
+        <translation>de un litro, vertido suelto</translation>
     </message>
 </context>
 <context>
@@ -4365,7 +4365,7 @@
     </message>
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo debe ser una mezcla para estos árboles, y con qué empieza la búsqueda de partes. Lo que aguantan las raíces de un árbol va por el grupo de su propia página. Es práctica común, nunca el único camino: su clima, su agua y sus manos saben más.</translation>
     </message>
 </context>
 <context>
@@ -6076,7 +6076,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>floor of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>fondo de la maceta</translation>
     </message>
     <message>
         <source>Floor, diameter</source>
@@ -6092,7 +6092,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>floor width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>anchura del fondo de la maceta</translation>
     </message>
     <message>
         <source>Tilt, deg&amp;rees</source>
@@ -6621,7 +6621,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito antes y aún sin guardar. Intro lo guarda, Escape recupera lo que había.</translation>
     </message>
 </context>
 <context>
@@ -7144,7 +7144,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>tub %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tina %1: %2</translation>
     </message>
     <message>
         <source>No bag stands behind %1: type its sieve test.</source>
@@ -8299,15 +8299,15 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Screened on</source>
-        <translation type="unfinished"></translation>
+        <translation>Cribado el</translation>
     </message>
     <message>
         <source>day of the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>día del cribado</translation>
     </message>
     <message>
         <source>today; or a day like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy; o un día como 2026-03-14</translation>
     </message>
 </context>
 <context>
@@ -8831,7 +8831,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>%1 They came from fine to coarse and were turned round.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Venían de fino a grueso y se invirtieron.</translation>
     </message>
 </context>
 <context>
@@ -8985,7 +8985,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>32 oz or 2 qt, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>32 oz o 2 qt, seco</translation>
     </message>
 </context>
 <context>
@@ -9564,7 +9564,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que aguantan sus raíces al trasplantar va por este grupo. Cómo debe ser su mezcla se elige para una mezcla, en Grupos de árboles.</translation>
     </message>
     <message>
         <source>Species gro&amp;up</source>
@@ -9780,7 +9780,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>wet litre, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>litro mojado, %1</translation>
     </message>
 </context>
 <context>

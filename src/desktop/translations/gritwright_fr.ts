@@ -2006,7 +2006,7 @@
     </message>
     <message>
         <source>tub %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>auge %1 de %2</translation>
     </message>
     <message>
         <source>used ground of %1</source>
@@ -2921,7 +2921,7 @@
     </message>
     <message>
         <source>Put this tub into the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre cette auge dans le mélange</translation>
     </message>
 </context>
 <context>
@@ -4185,7 +4185,7 @@
     </message>
     <message>
         <source>of one litre, loosely poured</source>
-        <translation type="unfinished"></translation>
+        <translation>d’un litre, versé sans tasser</translation>
     </message>
 </context>
 <context>
@@ -4365,7 +4365,7 @@
     </message>
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment un mélange pour ces arbres doit être, donc par quoi commence la recherche de parts. Ce que supportent les racines d’un arbre suit le groupe sur sa propre page. C’est la pratique courante, jamais la seule voie : votre climat, votre eau et vos mains le savent mieux.</translation>
     </message>
 </context>
 <context>
@@ -6076,7 +6076,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>floor of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>fond du pot</translation>
     </message>
     <message>
         <source>Floor, diameter</source>
@@ -6092,7 +6092,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>floor width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur du fond du pot</translation>
     </message>
     <message>
         <source>Tilt, deg&amp;rees</source>
@@ -6621,7 +6621,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisi auparavant et pas encore enregistré. Entrée l’enregistre, Échap reprend ce qui s’y trouvait.</translation>
     </message>
 </context>
 <context>
@@ -7144,7 +7144,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>tub %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>auge %1 : %2</translation>
     </message>
     <message>
         <source>No bag stands behind %1: type its sieve test.</source>
@@ -8299,15 +8299,15 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Screened on</source>
-        <translation type="unfinished"></translation>
+        <translation>Criblé le</translation>
     </message>
     <message>
         <source>day of the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>jour du criblage</translation>
     </message>
     <message>
         <source>today; or a day like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>aujourd’hui ; ou un jour comme 2026-03-14</translation>
     </message>
 </context>
 <context>
@@ -8831,7 +8831,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>%1 They came from fine to coarse and were turned round.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Elles venaient du fin au grossier et ont été retournées.</translation>
     </message>
 </context>
 <context>
@@ -8985,7 +8985,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>32 oz or 2 qt, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>32 oz ou 2 qt, sec</translation>
     </message>
 </context>
 <context>
@@ -9564,7 +9564,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que supportent ses racines au rempotage suit ce groupe. Comment doit être son mélange se choisit pour un mélange, sous Groupes d’arbres.</translation>
     </message>
     <message>
         <source>Species gro&amp;up</source>
@@ -9780,7 +9780,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>wet litre, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>litre mouillé, %1</translation>
     </message>
 </context>
 <context>

@@ -1994,7 +1994,7 @@
     </message>
     <message>
         <source>tub %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 のトロ舟 %1</translation>
     </message>
     <message>
         <source>used ground of %1</source>
@@ -2909,7 +2909,7 @@
     </message>
     <message>
         <source>Put this tub into the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>このトロ舟を配合に入れる</translation>
     </message>
 </context>
 <context>
@@ -4173,7 +4173,7 @@
     </message>
     <message>
         <source>of one litre, loosely poured</source>
-        <translation type="unfinished"></translation>
+        <translation>ゆるく入れた 1 リットルの</translation>
     </message>
 </context>
 <context>
@@ -4353,7 +4353,7 @@
     </message>
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation type="unfinished"></translation>
+        <translation>これらの木の配合がどうあるべきか、つまり配合比を探すときの出発点です。根が耐えられることは、木のページにあるグループで決まります。一般的な慣行であって唯一の方法ではありません。気候、水、ご自分の手のほうがよく知っています。</translation>
     </message>
 </context>
 <context>
@@ -6057,7 +6057,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>floor of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>鉢の底</translation>
     </message>
     <message>
         <source>Floor, diameter</source>
@@ -6073,7 +6073,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>floor width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>鉢底の幅</translation>
     </message>
     <message>
         <source>Tilt, deg&amp;rees</source>
@@ -6601,7 +6601,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>Typed before and not saved yet. Enter saves it, Escape takes back what was there.</source>
-        <translation type="unfinished"></translation>
+        <translation>前に入力してまだ保存していません。Enter で保存、Escape で元に戻ります。</translation>
     </message>
 </context>
 <context>
@@ -7123,7 +7123,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>tub %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>トロ舟 %1: %2</translation>
     </message>
     <message>
         <source>No bag stands behind %1: type its sieve test.</source>
@@ -8276,15 +8276,15 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>Screened on</source>
-        <translation type="unfinished"></translation>
+        <translation>ふるい分けた日</translation>
     </message>
     <message>
         <source>day of the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>ふるい分けの日</translation>
     </message>
     <message>
         <source>today; or a day like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>今日。または 2026-03-14 のような日</translation>
     </message>
 </context>
 <context>
@@ -8806,7 +8806,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>%1 They came from fine to coarse and were turned round.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 細かい順だったので逆にしました。</translation>
     </message>
 </context>
 <context>
@@ -8960,7 +8960,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>32 oz or 2 qt, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>乾いた 32 oz または 2 qt</translation>
     </message>
 </context>
 <context>
@@ -9539,7 +9539,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>植え替えで根が耐えられることは、このグループで決まります。配合がどうあるべきかは、配合のときに「樹種グループ」で選びます。</translation>
     </message>
     <message>
         <source>Species gro&amp;up</source>
@@ -9755,7 +9755,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>wet litre, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>湿潤時、%1</translation>
     </message>
 </context>
 <context>
