@@ -31,6 +31,12 @@ struct Axis {
   double step = 0.25;
   bool in_percent = false;
 
+  [[nodiscard]] std::vector<double> ticks() const {
+    std::vector<double> all;
+    const int steps = qRound((to - from) / step);
+    for (int i = 0; i <= steps; ++i) all.push_back(from + i * step);
+    return all;
+  }
   [[nodiscard]] QString text(double value) const {
     if (in_percent) return TradeOffView::tr("%1 %").arg(QLocale().toString(qRound(100 * value)));
     return number_text(std::abs(value) < 1e-9 * step ? 0 : value, 4);
@@ -60,7 +66,7 @@ class Plot {
   Plot(QPainter& painter, const QRectF& room, const std::vector<TradeOffPoint>& points, bool in_percent)
       : painter_(painter), metrics_(painter.font()), points_(points), across_(axis_of(points, &TradeOffPoint::across, in_percent)), up_(axis_of(points, &TradeOffPoint::up, in_percent)) {
     double widest = 0;
-    for (double value = up_.from; value <= up_.to + up_.step / 2; value += up_.step) widest = std::max(widest, metrics_.horizontalAdvance(up_.text(value)));
+    for (const double value : up_.ticks()) widest = std::max(widest, metrics_.horizontalAdvance(up_.text(value)));
     plot_ = room.adjusted(widest + 2 * picture_gap, metrics_.height() + 3 * picture_gap, -3 * picture_gap, -2 * metrics_.height() - 2 * picture_gap);
     room_ = room;
   }
@@ -86,7 +92,7 @@ class Plot {
     painter_.drawText(QRectF(room_.left() + picture_gap, room_.top() + 1.5 * picture_gap, room_.width() - 2 * picture_gap, metrics_.height()), Qt::AlignLeading | Qt::AlignVCenter,
                       QFontMetricsF(bold).elidedText(title, Qt::ElideRight, room_.width() - 2 * picture_gap));
     painter_.setFont(plain);
-    for (double value = up_.from; value <= up_.to + up_.step / 2; value += up_.step) {
+    for (const double value : up_.ticks()) {
       const double y = plot_.bottom() - plot_.height() * (value - up_.from) / (up_.to - up_.from);
       painter_.setPen(QPen(colours.grid, 1));
       painter_.drawLine(QPointF(plot_.left(), y), QPointF(plot_.right(), y));
@@ -94,7 +100,7 @@ class Plot {
       painter_.drawText(QRectF(room_.left(), y - metrics_.height() / 2, plot_.left() - room_.left() - picture_gap, metrics_.height()), Qt::AlignRight | Qt::AlignVCenter, up_.text(value));
     }
     double free_from = room_.left();
-    for (double value = across_.from; value <= across_.to + across_.step / 2; value += across_.step) {
+    for (const double value : across_.ticks()) {
       const double x = plot_.left() + plot_.width() * (value - across_.from) / (across_.to - across_.from);
       painter_.setPen(QPen(colours.grid, 1));
       painter_.drawLine(QPointF(x, plot_.top()), QPointF(x, plot_.bottom()));

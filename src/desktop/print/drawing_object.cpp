@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <QTextFormat>
+#include <cmath>
 
 #include "text.hpp"
 
@@ -23,8 +24,12 @@ void hatch(QPainter& painter, const QPainterPath& area, double points_per_mm) {
   const QRectF box = area.boundingRect();
   painter.save();
   painter.setClipPath(area, Qt::IntersectClip);
-  for (double x = box.left() - box.height(); x < box.right(); x += apart_mm * points_per_mm)
+  const double apart = apart_mm * points_per_mm;
+  const int lines = static_cast<int>(std::ceil((box.width() + box.height()) / apart));
+  for (int line = 0; line < lines; ++line) {
+    const double x = box.left() - box.height() + line * apart;
     painter.drawLine(QPointF(x, box.bottom()), QPointF(x + box.height(), box.top()));
+  }
   painter.restore();
 }
 

@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <cmath>
 
 #include "theme.hpp"
 
@@ -34,12 +35,15 @@ class Sketch {
   void grain(const QRectF& at, double size, double heap = 0) {
     painter_.setPen(QPen(ink_, 1));
     painter_.setBrush(current_colours().palette.color(QPalette::Base));
-    bool shifted = false;
-    for (double y = at.bottom() - size / 2; y > at.top() - heap; y -= size * 0.9) {
+    const double apart = size * 0.9;
+    const int rows = static_cast<int>(std::ceil((at.height() + heap - size / 2) / apart));
+    for (int row = 0; row < rows; ++row) {
+      const double y = at.bottom() - size / 2 - row * apart;
       const double above = std::max(0.0, at.top() - y + size / 2);
       const double inset = heap > 0 ? above / heap * at.width() / 2 : 0;
-      for (double x = at.left() + size / 2 + inset + (shifted ? size / 2 : 0); x < at.right() - size / 2 - inset + 0.1; x += size) painter_.drawEllipse(QPointF(x, y), size / 2.3, size / 2.3);
-      shifted = !shifted;
+      const double left = at.left() + size / 2 + inset + (row % 2 == 1 ? size / 2 : 0);
+      const int in_row = static_cast<int>(std::ceil((at.right() - size / 2 - inset + 0.1 - left) / size));
+      for (int one = 0; one < in_row; ++one) painter_.drawEllipse(QPointF(left + one * size, y), size / 2.3, size / 2.3);
     }
     painter_.setBrush(Qt::NoBrush);
   }
