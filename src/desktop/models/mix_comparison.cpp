@@ -15,7 +15,9 @@ class ComparisonText {
 };
 
 ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue, const SliceRunner& runner) {
-  ComparedMix compared{kept.id, kept.name, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+  ComparedMix compared;
+  compared.id = kept.id;
+  compared.name = kept.name;
   const Mix& mix = kept.of.mix;
   QStringList tests;
   for (const std::string& test : kept.of.pot_tests) tests << to_qt(test);
