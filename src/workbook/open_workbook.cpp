@@ -312,7 +312,10 @@ Problems OpenWorkbook::Inside::add_corrected_receipts(Change& change, std::vecto
     const std::optional<Row> was = row(change.edits[i].ref);
     if (!was || !was->body) continue;
     const RecordRef bag{RecordKind::bag, was->id};
-    auto edit = corrected_receipt(*this, bag, std::get<Bag>(decode(bag, *was->body)), std::get<Bag>(*change.edits[i].value));
+    // What can't be read any more says nothing of what came in.
+    const Result<Record> before = read_record(bag.kind, *was->body, ref_text(bag));
+    if (!before) continue;
+    auto edit = corrected_receipt(*this, bag, std::get<Bag>(*before), std::get<Bag>(*change.edits[i].value));
     if (!edit) continue;
     const auto tells_itself = [&](const Edit& other) {
       const auto* entry = other.value ? std::get_if<StockEntry>(&*other.value) : nullptr;

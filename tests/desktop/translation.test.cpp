@@ -299,7 +299,7 @@ TEST_CASE("A sentence behind a name keeps its small letter, one by itself begins
 TEST_CASE("Sentences of the engine and what stands behind a figure are German in German, with a decimal comma", "[translation]") {
   const WithLanguage german("de");
   const Note note{"water.perched-to-the-top", Level::note, "old top", {{"perched_cm", 7.5}, {"depth_cm", 4.25}}};
-  CHECK(sentence_text(note) == with_units_kept(QStringLiteral("alte Oberseite: Die Nasszone würde 7,5 cm erreichen, über die Füllhöhe bei 4,25 cm hinaus: Die ganze Schale bleibt nass; eine gröbere Mischung oder eine tiefere Schale nehmen")));
+  CHECK(sentence_text(note) == with_units_kept(QStringLiteral("alte Oberseite: Die Nasszone würde 7,5 cm erreichen, über die Füllhöhe bei 4,2 cm hinaus: Die ganze Schale bleibt nass; eine gröbere Mischung oder eine tiefere Schale nehmen")));
   OpenWindow open;
   open.bench.open(complete_bench());
   bool explained = false;

@@ -115,7 +115,7 @@ class RangeOf {
 
 bool operator==(const MixQuestion& a, const MixQuestion& b) {
   // A belief is made of the constants and the tests; where it differs, the constants do too.
-  return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band && a.settled_by == b.settled_by && a.pot_tests == b.pot_tests;
+  return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band && a.settled_by == b.settled_by && a.pot_tests == b.pot_tests && a.tested_itself == b.tested_itself;
 }
 
 std::optional<SievedSample> sample_of(const ComponentEvaluation& component) {
@@ -140,6 +140,7 @@ std::optional<MixQuestion> mix_question(const Bench& bench) {
   question.settled_by = evaluation.settled_by;
   if (evaluation.calibration) question.belief = evaluation.calibration->belief;
   question.pot_tests = evaluation.pot_tests;
+  question.tested_itself = evaluation.calibration.has_value();
   return question;
 }
 
@@ -147,7 +148,7 @@ QString by_pot_tests(const MixQuestion& question) {
   QStringList tests;
   for (const std::string& test : question.pot_tests) tests << to_qt(test);
   if (tests.isEmpty()) return {};
-  return (question.belief ? RangeText::tr(", by pot test %1") : RangeText::tr(", leaning on pot test %1")).arg(comma_list(tests));
+  return (question.tested_itself ? RangeText::tr(", by pot test %1") : RangeText::tr(", leaning on pot test %1")).arg(comma_list(tests));
 }
 
 MixSpread spread_of(const MixQuestion& question, const Catalogue& catalogue) {

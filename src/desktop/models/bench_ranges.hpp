@@ -25,6 +25,7 @@ struct MixQuestion {
   std::optional<Band> band;
   SettledBy settled_by = SettledBy::usual;
   std::vector<std::string> pot_tests;  ///< that its water constants rest on; to be quoted beside the figures
+  bool tested_itself = false;          ///< else they are tests of mixes of much the same grain
   friend bool operator==(const MixQuestion& a, const MixQuestion& b);
 };
 

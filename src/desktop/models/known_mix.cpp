@@ -89,6 +89,7 @@ MixQuestion known_mix(const OpenWorkbook& workbook, const Catalogue& catalogue, 
   known.mix.water = learnt.constants;
   if (learnt.own) known.belief = calibrations[*learnt.own].belief;
   known.pot_tests = tests_behind(learnt, calibrations);
+  known.tested_itself = learnt.own.has_value();
   for (std::size_t k = 0; k < version.mix.components.size(); ++k)
     known.samples.push_back(sample_behind(workbook, catalogue, version.mix.components[k], k < version.sources.size() ? version.sources[k] : std::nullopt));
   known.settled_by = settled_by(workbook, version);

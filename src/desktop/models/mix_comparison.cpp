@@ -22,7 +22,7 @@ ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std:
   QStringList tests;
   for (const std::string& test : kept.of.pot_tests) tests << to_qt(test);
   compared.pot_tests = comma_list(tests);
-  compared.tested_itself = kept.of.belief.has_value();
+  compared.tested_itself = kept.of.tested_itself;
   const auto state = mix_state(mix);
   if (!state) return compared;
   compared.grading = Grading{state->passing, {}, {}};

@@ -6100,7 +6100,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Sett&amp;ling</source>
-        <translation>Set&amp;zung</translation>
+        <translation>Setzung</translation>
     </message>
 </context>
 <context>
@@ -7845,7 +7845,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Species gro&amp;up</source>
-        <translation>Arten&amp;gruppe</translation>
+        <translation>Artengru&amp;ppe</translation>
     </message>
     <message>
         <source>New plan for &amp;tree</source>
@@ -9568,7 +9568,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Species gro&amp;up</source>
-        <translation>Arten&amp;gruppe</translation>
+        <translation>Artengru&amp;ppe</translation>
     </message>
     <message>
         <source>of the root mass&apos;s middle</source>

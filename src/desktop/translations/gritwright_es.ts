@@ -5355,7 +5355,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Cl&amp;ear the bench</source>
-        <translation>&amp;Vaciar el banco</translation>
+        <translation>Vaciar el ba&amp;nco</translation>
     </message>
 </context>
 <context>
@@ -6096,7 +6096,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Tilt, deg&amp;rees</source>
-        <translation>&amp;Inclinación, grados</translation>
+        <translation>Inclinación, grados</translation>
     </message>
     <message>
         <source>Sett&amp;ling</source>

@@ -5355,7 +5355,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Cl&amp;ear the bench</source>
-        <translation>&amp;Vider l’établi</translation>
+        <translation>&amp;Nettoyer l’établi</translation>
     </message>
 </context>
 <context>
@@ -6096,11 +6096,11 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Tilt, deg&amp;rees</source>
-        <translation>Inclina&amp;ison, degrés</translation>
+        <translation>Inclinaison, degrés</translation>
     </message>
     <message>
         <source>Sett&amp;ling</source>
-        <translation>&amp;Tassement</translation>
+        <translation>Tasseme&amp;nt</translation>
     </message>
 </context>
 <context>
