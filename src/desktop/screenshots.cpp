@@ -109,7 +109,9 @@ bool shoot_pages(MainWindow& window, const QString& record_folder, const QString
     QApplication::processEvents();
     window.mix_page().comparison().job().wait();
     window.ranges().finish();
-    QApplication::processEvents();
+    // Columns within columns are laid out one after the other, each in a round of the event loop.
+    constexpr int rounds = 6;
+    for (int round = 0; round < rounds; ++round) QApplication::processEvents();
     show_usual_places(window, record_folder);
     written = save_small(window.grab(), QDir(folder).filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look)))) && written;
   };

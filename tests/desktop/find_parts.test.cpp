@@ -655,6 +655,17 @@ TEST_CASE("A search can be ended early and keeps what it found", "[find_parts]")
   CHECK(open.find<QPushButton>("find_again")->isVisible() == answer.stopped);
 }
 
+TEST_CASE("Opened wishes push what stands below them down, and nothing lies over another thing", "[find_parts]") {
+  DemonstrationSearch open;
+  auto& panel = open.window.mix_page().find_panel();
+  panel.show_more(false);
+  QApplication::processEvents();
+  panel.show_more(true);
+  const QWidget& wishes = *open.find<QTableWidget>("wishes_table");
+  const QWidget& below = *open.find<QLineEdit>("find_dust");
+  CHECK(QTest::qWaitFor([&] { return below.mapTo(&panel, QPoint()).y() >= wishes.mapTo(&panel, QPoint(0, wishes.height())).y(); }));
+}
+
 TEST_CASE("What was asked of a search survives in the draft", "[find_parts][roundtrip]") {
   QTemporaryDir folder;
   BenchState state = complete_bench();
