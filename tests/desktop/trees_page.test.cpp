@@ -335,6 +335,8 @@ TEST_CASE("A plan begins with the tree's group, its present pot as root mass and
   REQUIRE(planned.tab().desk().worked() != nullptr);
   CHECK(planned.tab().desk().worked()->fits);
   CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("1.")));
+  // Nothing says how sure its figures are, and that is told.
+  for (const char* figure : {"range_plan_removed", "range_plan_untouched", "range_plan_fill"}) CHECK(planned.open.find<QLabel>(figure)->text() == QStringLiteral("\u2013"));
 }
 
 TEST_CASE("A plan for a pot that is not in the library as it stands says so, however often the choices are read anew", "[trees_page]") {

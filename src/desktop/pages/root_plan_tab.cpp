@@ -467,6 +467,9 @@ void RootPlanTab::refresh_answer() {
     if (in_ml(worked->sphagnum) > 0)
       group.figures.push_back({QStringLiteral("plan_sphagnum"), tr("sphagnum of the shoulder, about"), to_local(volume_text(in_ml(worked->sphagnum) / 1000, units_)), {}, explained("shoulder")});
   }
+  // Nothing says how well a root mass was measured.
+  group.has_ranges = true;
+  for (Figure& figure : group.figures) figure.range = QStringLiteral("\u2013");
   figures_->show_group(group);
   if (outcome->coarse) return;
   stop_table_->setVisible(!answer.stop_table.empty());
