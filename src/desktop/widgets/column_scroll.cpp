@@ -23,8 +23,17 @@ QSize ColumnScroll::minimumSizeHint() const {
 bool ColumnScroll::eventFilter(QObject* watched, QEvent* event) {
   const bool of_content = watched == widget() && (event->type() == QEvent::LayoutRequest || event->type() == QEvent::FontChange);
   const bool handled = QScrollArea::eventFilter(watched, event);
-  if (of_content) updateGeometry();
+  // Else every changed text would lay out the whole window.
+  if (of_content && (minimumSizeHint().width() != least_width_ || event->type() == QEvent::FontChange)) {
+    least_width_ = minimumSizeHint().width();
+    updateGeometry();
+  }
   return handled;
+}
+
+void ColumnScroll::showEvent(QShowEvent* event) {
+  QScrollArea::showEvent(event);
+  updateGeometry();  // a splitter out of sight hands nothing on
 }
 
 void scroll_to(const QWidget& widget, const QRect& part) {

@@ -13,6 +13,10 @@ class ColumnScroll : public QScrollArea {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  int least_width_ = -1;  ///< as the page was last told
 };
 
 /// Scrolls the column that holds `widget`, and the page that holds the column, to a part of it. Only the Tab key does that by itself, a shortcut or an arrow doesn't.

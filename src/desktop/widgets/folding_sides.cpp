@@ -111,9 +111,18 @@ bool FoldingSides::eventFilter(QObject* watched, QEvent* event) {
   const bool handled = QScrollArea::eventFilter(watched, event);
   if (watched == widget() && event->type() == QEvent::LayoutRequest) {
     fold();
-    updateGeometry();
+    if (const QSize least = minimumSizeHint(); least != least_) {
+      least_ = least;
+      updateGeometry();
+    }
   }
   return handled;
+}
+
+void FoldingSides::showEvent(QShowEvent* event) {
+  QScrollArea::showEvent(event);
+  fold();
+  updateGeometry();
 }
 
 void FoldingSides::show_focused(const QWidget* focused) {

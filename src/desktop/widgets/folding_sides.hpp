@@ -1,6 +1,7 @@
 #pragma once
 #include <QByteArray>
 #include <QScrollArea>
+#include <QSize>
 #include <cstddef>
 #include <vector>
 
@@ -26,6 +27,7 @@ class FoldingSides : public QScrollArea {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
@@ -43,6 +45,7 @@ class FoldingSides : public QScrollArea {
   std::vector<std::size_t> first_of_line_{0};
   QByteArray sizes_beside_;  ///< of the row, while it is folded
   bool is_folding_ = false;
+  QSize least_;  ///< as the window was last told
 };
 
 /// A splitter that holds only some of the sides has sizes that are not worth remembering.
