@@ -106,9 +106,7 @@ class SheetReader {
         const std::size_t slash = pointer.find('/', rows.size());
         const std::size_t at = std::stoul(pointer.substr(rows.size(), slash - rows.size()));
         read_.fault(std::string(rows).append(std::to_string(row_of_[at])).append(pointer.substr(slash)), problem);
-      } else if (pointer.starts_with("/pan") && !unread.contains(pointer)) {
-        read_.fault(pointer, problem);
-      } else if (problem.code == "sieve-test.sample-not-positive") {
+      } else if (problem.code == "sieve-test.sample-not-positive" || (pointer.starts_with("/pan") && !unread.contains(pointer))) {
         read_.fault(pointer, problem);
       }
     }
