@@ -114,7 +114,7 @@ QString kept_text(const QString& typed, Kind kind, UnitSystem units) {
 
 QString shown_text(const QString& kept, Kind kind, UnitSystem units) {
   if (kept.trimmed().isEmpty()) return kept;
-  if (const QString rounded = sensible_digits(kept, kind); !rounded.isEmpty() && (units == UnitSystem::metric || !has_us_unit(kind))) return rounded;
+  if (QString rounded = sensible_digits(kept, kind); !rounded.isEmpty() && (units == UnitSystem::metric || !has_us_unit(kind))) return rounded;
   if (!has_us_unit(kind)) return kept;
   const QString unit = unit_of(kind, units);
   if (const auto number = without_unit(kept, unit)) return *number;
