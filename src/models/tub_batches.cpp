@@ -50,7 +50,7 @@ class Scoops {
     recipe_kept = false;
     if (round_total > 0 && round_total <= tub_scoops) {
       const int rounds = rounds_for(round);
-      if (rounds * round_total <= least_total + static_cast<int>(least.size())) {
+      if (std::ranges::equal(round, least, [&](int part, int needed) { return rounds * part <= needed + 1; })) {
         recipe_kept = true;
         return in_rounds(round, rounds, tub_scoops / round_total);
       }

@@ -45,6 +45,17 @@ TEST_CASE("Where whole rounds would mix far too much, the least number of scoops
   CHECK(least.off_recipe > 0);
 }
 
+// docs/science/repotting-day.md: rounds as long as they take no more than a scoop of each component beyond the least.
+TEST_CASE("Whole rounds take at most one scoop more of each component, not of them all together", "[tub_batches][regression]") {
+  // .52 L in 3 : 1 : 2 by scoops of half a litre: a scoop of each is enough; a round would be 3 L.
+  const TubBatches little = tub_batches(task({0.26, 0.52 / 6, 0.52 / 3}, {3, 1, 2}, 20, 0.5));
+  CHECK_FALSE(little.recipe_kept);
+  CHECK(scoops(little) == Scoops{{1, 1, 1}});
+  CHECK_THAT(in_l(little.made), WithinAbs(1.5, 1e-12));
+  // 2.6, .8 and 1.7 L: the least is 6, 2 and 4 scoops, two rounds.
+  CHECK(tub_batches(task({2.6, 0.8, 1.7}, {3, 1, 2}, 20, 0.5)).recipe_kept);
+}
+
 TEST_CASE("A multiple of the scoop is not rounded up by an error of the last digit", "[tub_batches][regression]") {
   const double third = 1.0 / 3;
   CHECK(scoops(tub_batches(task({9 * third, 3.0000000000000004}, {1, 1}, {}, third))) == Scoops{{9, 9}});
