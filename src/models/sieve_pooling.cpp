@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <boost/math/tools/roots.hpp>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
 #include "gritwright/models/grading_curve.hpp"
@@ -27,6 +29,27 @@ constexpr std::array repeatability_table{
 /// Range of 2, 3, ... repeats that is exceeded once in twenty, in standard deviations: 2 from the standard, the rest quantiles of
 /// the studentized range for a known deviation.
 constexpr std::array range_factors{2.83, 3.31, 3.63, 3.86, 4.03, 4.17, 4.29, 4.39, 4.47};
+
+/// How often the range of `repeats` normal values, in their deviation, stays below `range`: n times the integral over the least value x
+/// of phi(x) (Phi(x + range) - Phi(x))^(n - 1). Equal steps are exact for a curve that dies away on both sides.
+double share_of_ranges_below(double range, std::size_t repeats) {
+  constexpr double farthest = 9, step = 0.1;
+  const auto below = [](double score) { return 0.5 * std::erfc(-score / std::numbers::sqrt2); };
+  double sum = 0;
+  for (double least = -farthest; least <= farthest; least += step)
+    sum += std::exp(-least * least / 2) * std::pow(below(least + range) - below(least), static_cast<double>(repeats - 1));
+  return static_cast<double>(repeats) * sum * step * std::numbers::inv_sqrtpi / std::numbers::sqrt2;
+}
+
+double range_factor(std::size_t repeats) {
+  if (repeats < 2) return range_factors.front();
+  if (repeats - 2 < range_factors.size()) return range_factors[repeats - 2];
+  constexpr double widest = 16;  // of more repeats than grains
+  std::uintmax_t steps = 60;
+  const auto ends = boost::math::tools::toms748_solve([&](double range) { return share_of_ranges_below(range, repeats) - 0.95; }, range_factors.back(), widest,
+                                                      boost::math::tools::eps_tolerance<double>(30), steps);
+  return ends.first;
+}
 
 std::vector<Aperture> common_sieves(std::span<const SieveAnalysis> tests) {
   std::vector<Aperture> sieves;
@@ -71,8 +94,7 @@ Passing repeatability(Passing passing) {
 }
 
 Passing repeat_limit(Passing passing, std::size_t tests) {
-  const std::size_t row = std::clamp<std::size_t>(tests, 2, range_factors.size() + 1) - 2;
-  return repeatability(passing) * range_factors[row];
+  return repeatability(passing) * range_factor(tests);
 }
 
 MassShare lost_share(const PooledTests& pooled) {

@@ -36,11 +36,19 @@ TEST_CASE("Repeats are judged by the standard's precision table", "[sieve_poolin
   CHECK_THAT(in_percent(repeat_limit(passing_percent(40), 2)), WithinAbs(2.83 * 1.32, 1e-9));
 }
 
+// Upper 5 % points of the studentized range for a known deviation, as tables of it have them (from memory).
+TEST_CASE("More than ten repeats are judged by their own number", "[sieve_pooling][published]") {
+  for (const auto& [tests, factor] : {std::pair{10U, 4.47}, {11U, 4.55}, {12U, 4.62}, {15U, 4.80}, {20U, 5.01}}) {
+    CAPTURE(tests);
+    CHECK_THAT(in_percent(repeat_limit(passing_percent(40), tests)) / 1.32, WithinAbs(factor, 0.005));
+  }
+}
+
 // The range of repeats by simulation: one in twenty exceeds the limit, whatever their number.
 TEST_CASE("About one of twenty sets of careful repeats exceeds the limit", "[sieve_pooling][law]") {
   std::mt19937 random(3);
   std::normal_distribution<double> error(0, in_percent(repeatability(passing_percent(40))));
-  for (const std::size_t tests : {2U, 3U, 5U, 10U}) {
+  for (const std::size_t tests : {2U, 3U, 5U, 10U, 11U, 25U}) {
     const double limit = in_percent(repeat_limit(passing_percent(40), tests));
     int beyond = 0;
     constexpr int sets = 40000;
