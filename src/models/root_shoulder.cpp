@@ -102,13 +102,14 @@ double shoulder_sphagnum_cm3(const PlanGround& ground, const AllowedSpace& space
     const double x = columns.x(at);
     const double y = columns.y(at);
     if (!rim.holds(x, y, 0)) return;
-    const double own = columns.over(at);
+    // A mound's soil lies at unlike heights, so the slope goes by true heights.
+    const double own = columns.over(at), soil = space.soil_cm(x, y);
     double height = own;
     for (const auto& from : edge) {
       // To the nearest of the column, not to its middle.
       const double dx = std::max(0.0, std::abs(columns.x(from) - x) - column_cm / 2);
       const double dy = std::max(0.0, std::abs(columns.y(from) - y) - column_cm / 2);
-      height = std::max(height, columns.over(from) - steepest_shoulder * std::sqrt(dx * dx + dy * dy));
+      height = std::max(height, columns.over(from) + space.soil_cm(columns.x(from), columns.y(from)) - soil - steepest_shoulder * std::sqrt(dx * dx + dy * dy));
     }
     volume += (height - own) * column_cm * column_cm;
   });

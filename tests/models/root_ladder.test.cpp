@@ -117,6 +117,27 @@ TEST_CASE("The sphagnum of a shoulder fills the slope of 35 degrees around the r
   CHECK(in_ml(plan_a(box_of(20, 14, 7, 7)).sphagnum) == 0);
 }
 
+TEST_CASE("On a mound the slope of sphagnum goes by true heights, not by heights over the soil", "[root_plan][ladder][regression]") {
+  // A pyramid 1 cm high in the middle; the trunk's base at its tip, the top of the box .6 cm above it at z 9.6.
+  RootMassPlan plan = box_of(20, 14, 7, 6.4);
+  plan.pot.mound = Mound{depth_cm(1), MoundForm::cone};
+  permit(plan, Face::top, 0);
+  const WorkedPlan worked = plan_a(plan);
+  REQUIRE(worked.fits);
+  REQUIRE(worked.rungs == std::vector{Rung::shoulder});
+  // Summed by hand over squares of half a millimetre: what lies between the soil and 35 degrees down from the box's upper edge.
+  const double slope = std::tan(35 * std::numbers::pi / 180);
+  constexpr double step = 0.05;
+  double by_hand = 0;
+  for (double x = -15 + step / 2; x < 15; x += step)
+    for (double y = -10 + step / 2; y < 10; y += step) {
+      const double away = std::hypot(std::max(0.0, std::abs(x) - 10), std::max(0.0, std::abs(y) - 7));
+      const double soil = 8 + 1 - std::max(std::abs(x) / 15, std::abs(y) / 10);
+      if (away > 0) by_hand += std::max(0.0, 9.6 - slope * away - soil) * step * step;
+    }
+  CHECK_THAT(in_ml(worked.sphagnum), Catch::Matchers::WithinRel(by_hand, 0.05));
+}
+
 TEST_CASE("Case 5: a shoulder would be too steep, so the tree is tipped less", "[root_plan][ladder]") {
   RootMassPlan plan = box_of(27, 14, 6, 6);
   plan.pose.tip = angle_deg(12);
