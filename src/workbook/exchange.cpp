@@ -91,7 +91,7 @@ class Previewer {
     if (record.ref.id.empty()) {
       line.arrival = is_here_somewhere(record, body) ? Arrival::already_there : Arrival::added;
     } else {
-      const RecordRef key{record.ref.kind, lower(record.ref.id)};
+      const RecordRef key{record.ref.kind, small_letters(record.ref.id)};
       if (!ids_.insert(key).second) preview_.problems.push_back(placed_problem("import.id-twice", record));
       line.arrival = arrival_of(record, body);
       if (numbers_itself(record.ref.kind)) line.arrival = arrival_of_line(record, body, line.arrival);
@@ -179,11 +179,11 @@ class Previewer {
     if (options_.catalogue == nullptr) return;
     std::set<std::string> known;
     for (const ImportLine& line : preview_.lines)
-      if (const auto* own = std::get_if<OwnMaterial>(&line.record.record)) known.insert(lower(own->name));
+      if (const auto* own = std::get_if<OwnMaterial>(&line.record.record)) known.insert(small_letters(own->name));
     for (const ImportLine& line : preview_.lines) {
       if (line.arrival == Arrival::already_there) continue;
       const std::string* name = material_of(line.record.record);
-      if (name == nullptr || name->empty() || options_.catalogue->find(*name) != nullptr || !known.insert(lower(*name)).second) continue;
+      if (name == nullptr || name->empty() || options_.catalogue->find(*name) != nullptr || !known.insert(small_letters(*name)).second) continue;
       Query used = inside_.query("SELECT 1 FROM record WHERE body IS NOT NULL AND (kind = 'bag' AND subject = ?1 OR kind = 'material' AND title = ?1) LIMIT 1");
       if (used.with(*name).step()) continue;
       std::string nearest;
@@ -206,18 +206,12 @@ class Previewer {
       std::set<std::string> unknown;
       for (const Link& link : index_of(line.record.ref, line.record.record).links) {
         const RecordRef& other = link.from == line.record.ref ? link.to : link.from;
-        if (other == line.record.ref || ids_.contains({other.kind, lower(other.id)}) || inside_.row(other)) continue;
+        if (other == line.record.ref || ids_.contains({other.kind, small_letters(other.id)}) || inside_.row(other)) continue;
         unknown.insert(ref_text(other));
       }
       for (const std::string& name : unknown)
         preview_.notes.push_back({"import.names-unknown", Level::warning, line.record.ref.id, {{"text", name}}});
     }
-  }
-
-  static std::string lower(std::string text) {
-    for (char& sign : text)
-      if (sign >= 'A' && sign <= 'Z') sign = static_cast<char>(sign - 'A' + 'a');
-    return text;
   }
 
   OpenWorkbook::Inside& inside_;

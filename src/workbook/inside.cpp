@@ -182,6 +182,12 @@ std::int64_t OpenWorkbook::Inside::next_change() {
   return std::stoll(meta("changes"));
 }
 
+std::string small_letters(std::string text) {
+  for (char& sign : text)
+    if (sign >= 'A' && sign <= 'Z') sign = static_cast<char>(sign - 'A' + 'a');
+  return text;
+}
+
 std::optional<std::pair<std::string, std::int64_t>> counted_id(const std::string& id) {
   const std::string base = id.substr(0, id.find('/'));
   const auto dash = base.rfind('-');

@@ -99,6 +99,9 @@ class Query {
 /// The day where this machine stands: what happened late in the evening happened that day.
 [[nodiscard]] std::string local_day(std::chrono::system_clock::time_point time);
 
+/// A to Z made small: ids and materials are the same in either.
+[[nodiscard]] std::string small_letters(std::string text);
+
 /// "L" and 7 of "L-07", as ids are counted; empty for an id of another manner.
 [[nodiscard]] std::optional<std::pair<std::string, std::int64_t>> counted_id(const std::string& id);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <set>
 #include <stdexcept>
 
 #include "corrected_receipt.hpp"
@@ -66,6 +67,15 @@ const char* prefix_of(RecordKind kind) {
 std::string hint_of(const Record& record) {
   const auto* bag = std::get_if<Bag>(&record);
   return bag == nullptr ? std::string() : bag->material;
+}
+
+/// Where some record of a change is yet to get a number: those that others have, which it must not get.
+std::set<RecordRef> ids_brought_along(const Change& change) {
+  std::set<RecordRef> ids;
+  if (std::ranges::none_of(change.edits, [](const Edit& edit) { return edit.ref.id.empty(); })) return ids;
+  for (const Edit& edit : change.edits)
+    if (edit.based_on == 0 && !edit.ref.id.empty()) ids.insert({edit.ref.kind, small_letters(edit.ref.id)});
+  return ids;
 }
 
 // A step is done (0), undone (1), or on its way out (-1): it can be neither undone nor redone any more.
@@ -345,10 +355,15 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, std::
   std::vector<Swap> swaps;
   Applied applied;
   std::optional<std::int64_t> counter;
+  const std::set<RecordRef> brought = ids_brought_along(change);
   for (std::size_t i = 0; i < change.edits.size(); ++i) {
     Edit& edit = change.edits[i];
     const bool adds = edit.based_on == 0;
-    if (adds && edit.ref.id.empty()) edit.ref.id = free_id(edit.ref.kind, edit.value ? hint_of(*edit.value) : "");
+    if (adds && edit.ref.id.empty()) {
+      const std::string hint = edit.value ? hint_of(*edit.value) : "";
+      edit.ref.id = free_id(edit.ref.kind, hint);
+      while (brought.contains({edit.ref.kind, small_letters(edit.ref.id)})) edit.ref.id = free_id(edit.ref.kind, hint, counted_id(edit.ref.id).value().second);
+    }
     const std::optional<Row> was = row(edit.ref);
     if (was) edit.ref.id = was->id;
     if (adds && was) problems.push_back(record_problem("workbook.id-used", edit.ref));

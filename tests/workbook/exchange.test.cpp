@@ -365,3 +365,26 @@ TEST_CASE("Two imports of one list at the same moment add it once", "[exchange][
   const OpenWorkbook workbook = opened(folder.file(), hand.options());
   CHECK(workbook.count(RecordKind::bag) == 40);
 }
+
+TEST_CASE("A row without a number gets one that no row of its list carries", "[exchange][regression]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const auto rows = bags_of(
+      "id,material,lot\n"
+      ",kanuma,first\n"
+      "K-01,kanuma,second\n"
+      "k-02,kanuma,third\n"
+      ",kanuma,fourth\n");
+  const auto imported = import_records(workbook, rows, "import");
+  INFO((imported.ok() ? "" : imported.problems().front().code));
+  REQUIRE(imported);
+  REQUIRE(imported->preview.lines.size() == 4);
+  CHECK(workbook.find(Id<Bag>{"K-01"})->record.lot == "second");
+  CHECK(workbook.find(Id<Bag>{"K-02"})->record.lot == "third");
+  CHECK(imported->preview.lines[0].record.ref.id == "K-03");
+  CHECK(workbook.find(Id<Bag>{"K-03"})->record.lot == "first");
+  CHECK(workbook.find(Id<Bag>{"K-04"})->record.lot == "fourth");
+  // Nothing of the list is left when it is taken back, and it comes in once only.
+  CHECK(import_records(workbook, rows, "again")->preview.count(Arrival::already_there) == 4);
+}
