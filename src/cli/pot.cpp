@@ -58,7 +58,7 @@ struct Filling {
 };
 
 Filling filling_of(const Mix& mix, const MixState& state, const PotGeometry& geometry) {
-  const MixedVolume mixed = mixed_volume_to_fill(geometry.main_mix_volume(), mix.settling, mix.spill);
+  const MixedVolume mixed = mixed_volume_to_fill(geometry.main_mix_volume(), mix);
   return {mix, state, mix_in_pot(state, mix.water, geometry), component_volumes(mixed, state)};
 }
 

@@ -42,7 +42,7 @@ struct NewMix {
 };
 
 NewMix new_mix(const RootMassPlan& plan, const WorkedPlan& worked, const Mix& mix, const MixState& state) {
-  const MixedVolume mixed = mixed_volume_to_fill(worked.fill, mix.settling, mix.spill);
+  const MixedVolume mixed = mixed_volume_to_fill(worked.fill, mix);
   NewMix filling{mix, state, std::nullopt, component_volumes(mixed, state)};
   if (worked.fits) filling.water = mix_in_pot(state, mix.water, PotGeometry(pot_without_root_mass(plan, worked)));
   return filling;

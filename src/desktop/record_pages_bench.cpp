@@ -352,9 +352,9 @@ QStringList RecordPages::lay_mix(const QString& id, bool has_band) {
   bench_.edit(tr("mix %1 opened").arg(id), {}, [&](BenchState& state) {
     state.components = sheets;
     state.mix_name = name;
-    const auto percent = [](double share) { return share > 0 ? number_text(100 * share, 6) : QString(); };
-    state.settling = percent(stored->record.mix.settling.value());
-    state.spill = percent(stored->record.mix.spill.value());
+    const auto percent = [](const auto& share) { return share ? number_text(100 * share->value(), 6) : QString(); };
+    state.settling = percent(stored->record.mix.settling);
+    state.spill = percent(stored->record.mix.spill);
     if (!has_band) give_band_back(state);
     if (!has_band && wanted) borrow_band(state, *wanted);
     else if (group) borrow_band(state, *group);

@@ -3,6 +3,8 @@
 #include <cmath>
 #include <string>
 
+#include "record_checks.hpp"
+
 namespace gritwright {
 
 namespace {
@@ -14,10 +16,6 @@ void check_range(Problems& problems, const char* pointer, double value, double l
   const bool below = end == UpperEnd::included ? value <= high : value < high;
   if (!(value >= low && below))
     problems.push_back(problem_at("water.out-of-range", pointer, {{"value", value}, {"low", low}, {"high", high}}));
-}
-
-void check_lost_share(Problems& problems, const char* code, const char* pointer, double value) {
-  if (!(value >= 0 && value < 1)) problems.push_back(problem_at(code, pointer, {{"share", value}}));
 }
 
 }  // namespace
@@ -44,8 +42,8 @@ Problems check(const Mix& mix) {
   }
   if (!mix.components.empty() && !some_parts) problems.push_back(problem_at("mix.no-parts", "/components"));
   append(problems, under(check(mix.water), "/water"));
-  check_lost_share(problems, "mix.settling-range", "/settling", mix.settling.value());
-  check_lost_share(problems, "mix.spill-range", "/spill", mix.spill.value());
+  check_lost_share(problems, "mix.settling-range", "/settling", mix.settling);
+  check_lost_share(problems, "mix.spill-range", "/spill", mix.spill);
   return problems;
 }
 

@@ -33,6 +33,11 @@ template <class T>
 void check_amount(Problems& problems, const std::string& pointer, const std::optional<T>& amount) {
   if (amount && !(*amount > T{})) problems.push_back(problem_at("record.amount-not-positive", pointer));
 }
+/// A share of a mix that is lost leaves some of it.
+template <class Share>
+void check_lost_share(Problems& problems, const char* code, const std::string& pointer, const std::optional<Share>& lost) {
+  if (lost && !(lost->value() >= 0 && lost->value() < 1)) problems.push_back(problem_at(code, pointer, {{"share", lost->value()}}));
+}
 /// Bags, bins, fractions and batches hold grain.
 [[nodiscard]] inline bool holds_grain(const RecordRef& ref) {
   return ref.kind == RecordKind::bag || ref.kind == RecordKind::bin || ref.kind == RecordKind::fraction ||

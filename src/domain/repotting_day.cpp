@@ -21,10 +21,8 @@ Problems check(const RepottingDay& day) {
   }
   check_amount(problems, "/tub_l", day.tub);
   check_amount(problems, "/scoop_l", day.scoop);
-  if (!(day.settling.value() >= 0 && day.settling.value() < 1))
-    problems.push_back(problem_at("mix.settling-range", "/settling", {{"share", day.settling.value()}}));
-  if (!(day.spill.value() >= 0 && day.spill.value() < 1))
-    problems.push_back(problem_at("mix.spill-range", "/spill", {{"share", day.spill.value()}}));
+  check_lost_share(problems, "mix.settling-range", "/settling", day.settling);
+  check_lost_share(problems, "mix.spill-range", "/spill", day.spill);
   return problems;
 }
 

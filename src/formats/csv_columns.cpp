@@ -101,7 +101,7 @@ constexpr std::array tree_columns{CsvColumn{"name", "/name"},
 constexpr std::array plan_columns{CsvColumn{"name", "/name"}, CsvColumn{"tree", "/tree"}, CsvColumn{"day", "/day"},
                                   CsvColumn{"mix", "/mix"}, CsvColumn{"note", "/note"}};
 constexpr std::array day_columns{CsvColumn{"day", "/day"}, CsvColumn{"name", "/name"}, CsvColumn{"tub_l", "/tub_l", number},
-                                 CsvColumn{"spill", "/spill", number}, CsvColumn{"note", "/note"}};
+                                 CsvColumn{"settling", "/settling", number}, CsvColumn{"spill", "/spill", number}, CsvColumn{"note", "/note"}};
 constexpr std::array batch_columns{CsvColumn{"mix", "/mix"}, CsvColumn{"day", "/day"}, CsvColumn{"repotting_day", "/repotting_day"},
                                    CsvColumn{"made_l", "/made_l", number}, CsvColumn{"left_l", "/left_l", number}, CsvColumn{"note", "/note"}};
 constexpr std::array pot_test_columns{CsvColumn{"mix", "/mix"},

@@ -68,8 +68,8 @@ Mix read_mix_members(JsonObject& object, const ComponentSources& sources, Proble
     if (!whole && all_parts_are_zero(*components)) object.report("mix.no-parts", object.at("components"));
   }
   read_water(object, mix.water, problems);
-  mix.settling = Settling(object.number("settling").value_or(0));
-  mix.spill = Spill(object.number("spill").value_or(0));
+  if (const auto settling = object.number("settling")) mix.settling = Settling(*settling);
+  if (const auto spill = object.number("spill")) mix.spill = Spill(*spill);
   append(problems, beyond_told(under(check_beyond_components(mix, whole), object.pointer()), problems, problems_before));
   return mix;
 }

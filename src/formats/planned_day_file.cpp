@@ -101,13 +101,10 @@ class Reader {
     if (object.has("format")) object.format("gritwright/mix/1");
     DayMix mix;
     mix.name = name;
-    const bool own_settling = object.has("settling"), own_spill = object.has("spill");
     mix.mix = read_mix_members(object, sources_, problems_, notes_);
     if (mix.mix.name.empty()) mix.mix.name = name;
-    if (!own_settling) mix.mix.settling = Settling(settling_.value_or(0));
-    if (!own_spill) mix.mix.spill = Spill(spill_.value_or(0));
-    mix.settling_given = own_settling || settling_;
-    mix.spill_given = own_spill || spill_;
+    if (!mix.mix.settling && settling_) mix.mix.settling = Settling(*settling_);
+    if (!mix.mix.spill && spill_) mix.mix.spill = Spill(*spill_);
     mix.version = whole(object, "version");
     mix.newest_version = whole(object, "newest_version");
     if (const auto deleted = object.boolean("deleted")) mix.deleted = *deleted;

@@ -345,7 +345,7 @@ struct RepottingDayFields {
     io.number("tub_l", day.tub, mixed);
     io.number("scoop_l", day.scoop, loose);
     io.number("settling", day.settling, ratio<Settling>);
-    io.required_number("spill", day.spill, ratio<Spill>);
+    io.number("spill", day.spill, ratio<Spill>);
     io.list("checklist", day.checklist, ChecklistFields{});
     io.word("work_by", day.work_by, work_words);
     io.whole("sheet_revision", day.sheet_revision, 1);

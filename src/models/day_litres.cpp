@@ -54,11 +54,11 @@ class DayWork {
       MixOfDay of_day;
       of_day.name = planned.name;
       of_day.version = planned.version;
-      if (!planned.settling_given) mix.settling = learnt.settling.value_or(Settling(0));
-      if (!planned.spill_given) mix.spill = learnt.spill.value_or(Spill(0));
-      of_day.settling = mix.settling;
-      of_day.spill = mix.spill;
-      tell_where_losses_come_from(planned, mix, learnt);
+      if (!mix.settling) mix.settling = learnt.settling;
+      if (!mix.spill) mix.spill = learnt.spill;
+      of_day.settling = counted_settling(mix);
+      of_day.spill = counted_spill(mix);
+      tell_where_losses_come_from(planned, of_day, learnt);
       if (planned.deleted)
         note("day.mix-deleted", Level::warning, planned.name);
       else if (planned.version && planned.newest_version && *planned.newest_version > *planned.version)
@@ -83,7 +83,7 @@ class DayWork {
     }
   }
 
-  void tell_where_losses_come_from(const DayMix& planned, const Mix& mix, const PlacingExperience& learnt) {
+  void tell_where_losses_come_from(const DayMix& planned, const MixOfDay& mix, const PlacingExperience& learnt) {
     const auto tell = [&](bool given, bool known, const char* learnt_code, const char* none_code, double share, std::size_t count) {
       if (given) return;
       if (known)
@@ -91,8 +91,8 @@ class DayWork {
       else
         note(none_code, Level::note, planned.name);
     };
-    tell(planned.settling_given, learnt.settling.has_value(), "day.settling-learnt", "day.no-settling", mix.settling.value(), learnt.settlings.size());
-    tell(planned.spill_given, learnt.spill.has_value(), "day.spill-learnt", "day.no-spill", mix.spill.value(), learnt.spills.size());
+    tell(planned.mix.settling.has_value(), learnt.settling.has_value(), "day.settling-learnt", "day.no-settling", mix.settling.value(), learnt.settlings.size());
+    tell(planned.mix.spill.has_value(), learnt.spill.has_value(), "day.spill-learnt", "day.no-spill", mix.spill.value(), learnt.spills.size());
   }
 
   std::size_t mix_of(const PlannedTree& tree) const {

@@ -39,7 +39,6 @@ class DrawnDay {
         mix.mix.settling = known->settling;
         mix.mix.spill = known->spill;
       }
-      mix.settling_given = mix.spill_given = true;
       mixes_.emplace_back(mix.mix, spreads[i]);
       const auto state = mix_state(mix.mix);
       Packed packed;

@@ -30,7 +30,7 @@ Mix DrawnMix::draw(std::span<const double> scores) {
   Mix drawn = mix_;
   const RetentionScores water{scores[capillary_score], scores[fill_score], scores[flooded_score], scores[residual_score]};
   drawn.water = spread_.belief ? constants_at(*spread_.belief, spread_.retention, water) : constants_at(mix_.water, spread_.retention, water);
-  drawn.settling = Settling(std::min(drawn_settling_most, mix_.settling.value() * spread_.settling.at(scores[settle_score])));
+  drawn.settling = Settling(std::min(drawn_settling_most, counted_settling(mix_).value() * spread_.settling.at(scores[settle_score])));
   std::size_t at = first_grain_score;
   for (std::size_t k = 0; k < mix_.components.size(); ++k) {
     const ComponentSpread& spread = spread_.components[k];

@@ -20,6 +20,8 @@ MixedVolume mixed_volume_to_fill(PotVolume fill, Settling settling, Spill spill)
   return MixedVolume(fill.quantity() / ((1 - settling.value()) * (1 - spill.value())));
 }
 
+MixedVolume mixed_volume_to_fill(PotVolume fill, const Mix& mix) { return mixed_volume_to_fill(fill, counted_settling(mix), counted_spill(mix)); }
+
 LooseVolume component_volume(MixedVolume mixed, LooseShare share, Shrinkage shrinkage) {
   return LooseVolume(mixed.quantity() * share.value() / (1 - shrinkage.value()));
 }

@@ -196,7 +196,7 @@ class Blend {
 
   Result<MixState> packed() {
     const double phi = poured_packing_density().value();
-    const double settling = mix_.settling.value();
+    const double settling = counted_settling(mix_).value();
     const double settled_phi = phi / (1 - settling);
     if (settled_phi >= 1)
       return problem_at("mix.settling-beyond-voids", "/settling", {{"percent", settling * 100}, {"most_percent", (1 - phi) * 100}});

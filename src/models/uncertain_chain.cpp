@@ -375,8 +375,8 @@ void UncertainMix::Chain::draw(std::span<const double> points, Detail detail, Wo
     PotFactors lengths;
     if (const auto* pot = std::get_if<PotGeometry>(&pot_)) lengths = pot_factors(*pot, spread_.pot, {z(length)[i], z(width)[i], z(depth)[i]});
     if (std::holds_alternative<Depth>(pot_)) lengths.depth = std::max(0.1, 1 + spread_.pot.length_cm * z(depth)[i] / depth_cm_);
-    const double settling = std::min(settling_at_most, mix_.settling.value() * settling_factor[i]);
-    const double main_l = main_volume_ml_ * lengths.volume / 1000, mixed_l = main_l / ((1 - settling) * (1 - mix_.spill.value()));
+    const double settling = std::min(settling_at_most, counted_settling(mix_).value() * settling_factor[i]);
+    const double main_l = main_volume_ml_ * lengths.volume / 1000, mixed_l = main_l / ((1 - settling) * (1 - counted_spill(mix_).value()));
     put(MixFigure::pot_volume_ml, volume_ml_ * lengths.volume);
     put(MixFigure::depth_cm, depth_cm_ * lengths.depth);
     put(MixFigure::mixed_l, mixed_l);

@@ -85,7 +85,7 @@ void append_settled(std::vector<Explanation>& list, const Mix& mix, const Packed
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const std::string source = "docs/science/packing.md";
   list.push_back({"bulk_density_g_l", GRITWRIGHT_TEXT("sum of the dry masses / volume of the settled mix"),
-                  {{GRITWRIGHT_TEXT("settling"), percent_text(mix.settling.value())}}, source});
+                  {{GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())}}, source});
   list.push_back({"voids_in_grains", GRITWRIGHT_TEXT("(1 - voids between grains) x mean porosity of the grains, 1 - grain density/solid density"),
                   {{GRITWRIGHT_TEXT("voids between grains"), share(settled.voids_between_grains)}}, source});
   list.push_back({"total_porosity", GRITWRIGHT_TEXT("voids between grains + voids in grains"),
@@ -134,7 +134,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
                    {"V", volume_text(in_l(state.poured->volume), UnitSystem::metric)}},
                   "docs/science/packing.md"});
   list.push_back({"voids_between_grains", GRITWRIGHT_TEXT("1 - phi/(1 - settling)"),
-                  {{"phi", significant(state.poured->packing_density.value())}, {GRITWRIGHT_TEXT("settling"), percent_text(mix.settling.value())}},
+                  {{"phi", significant(state.poured->packing_density.value())}, {GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())}},
                   "docs/science/packing.md"});
   const auto density = [](double g_per_l) { return density_text(g_per_l, UnitSystem::metric); };
   if (state.particle_density) {

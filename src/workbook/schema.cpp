@@ -102,7 +102,20 @@ DROP INDEX link_to;
 CREATE INDEX link_to ON link(to_kind, to_id, role, owner);
 )sql";
 
-constexpr std::array steps{Migration{1, first_schema}, Migration{2, imports_schema, true}, Migration{3, narrowing_schema}};
+// A repotting day always wrote its spill, 7 % also where none was typed: the two can't be told apart, and 7 % counted as none. What undo
+// would bring back is likewise. Compared as written: how SQLite reads a number may hang on the locale.
+constexpr const char* spill_not_given_schema = R"sql(
+UPDATE record SET body = json_remove(body, '$.spill')
+  WHERE kind = 'repotting-day' AND CASE WHEN json_valid(body) THEN body -> '$.spill' END = '0.07';
+UPDATE record SET gone = json_remove(gone, '$.spill')
+  WHERE kind = 'repotting-day' AND CASE WHEN json_valid(gone) THEN gone -> '$.spill' END = '0.07';
+UPDATE swap SET before = json_remove(before, '$.spill')
+  WHERE kind = 'repotting-day' AND CASE WHEN json_valid(before) THEN before -> '$.spill' END = '0.07';
+UPDATE swap SET after = json_remove(after, '$.spill')
+  WHERE kind = 'repotting-day' AND CASE WHEN json_valid(after) THEN after -> '$.spill' END = '0.07';
+)sql";
+
+constexpr std::array steps{Migration{1, first_schema}, Migration{2, imports_schema, true}, Migration{3, narrowing_schema}, Migration{4, spill_not_given_schema}};
 
 }  // namespace
 

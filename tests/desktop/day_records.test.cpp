@@ -1,14 +1,10 @@
-// What a repotting day writes into the record: corrections after the tick, grain of several bags and tubs, layers, what spill is learnt from.
-#include <QAction>
+// What a repotting day writes into the record: corrections after the tick, grain of several bags and tubs, layers.
 #include <QLocale>
 #include <QPushButton>
-#include <QSettings>
 #include <QStatusBar>
 #include <QTableWidget>
-#include <QTest>
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <cmath>
 #include <map>
 #include <random>
 #include <set>
@@ -153,23 +149,6 @@ TEST_CASE("The mix of a tree that is done is not changed under its history", "[d
   CHECK(open.day() == before);
 }
 
-TEST_CASE("A day that gets another date takes its histories with it", "[day_page]") {
-  DayOnScreen open;
-  const std::string id = open.day().trees.front().tree.text;
-  open.type_into("day_date", QStringLiteral("2031-03-14"));
-  open.trigger("action_day_tick");
-  open.return_tub("30", "20");
-  open.type_into("day_date", QStringLiteral("2031-03-15"));
-  CHECK(open.day().day == "2031-03-15");
-  CHECK(open.tree(id).repottings.back().day == "2031-03-15");
-  CHECK(open.book().all<Batch>().back().record.day == "2031-03-15");
-  open.trigger("action_record_undo");
-  CHECK(open.tree(id).repottings.back().day == "2031-03-14");
-  // So the tick can still be taken back.
-  open.trigger("action_day_tick");
-  CHECK(open.tree(id).repottings.size() == 1);
-}
-
 TEST_CASE("A tree that is ticked off again after a tick was taken back follows the plan that is then chosen", "[day_page][regression]") {
   PlannedPineOnDay open;
   open.trigger("action_day_tick");
@@ -185,43 +164,6 @@ TEST_CASE("A fall-back's litres are booked where it was carried out and none wer
   const double a_l = in_l(*open.last().filled);
   open.write(0, DayTreesModel::plan, QStringLiteral("B"));
   CHECK_THAT(in_l(*open.last().filled) / a_l, WithinRel(in_ml(open.b.fill) / in_ml(open.a.fill), 1e-6));
-}
-
-TEST_CASE("Spill is learnt only where all of a mix's trees and tubs are known", "[day_page][regression]") {
-  DayOnScreen open;
-  open.put(open.add_tree("second pine"));
-  open.put(open.add_tree("third pine"));
-  const std::size_t known = open.ground().learnt.spills.size();
-  // 10 L made, .7 left, 8.7 poured in: 1 - 8.7/9.3 = 6.45 %. Without the third tree's litres it would be 1 - 4.5/9.3 = 52 %.
-  open.write(0, DayTreesModel::used, QStringLiteral("2"));
-  open.write(1, DayTreesModel::used, QStringLiteral("2.5"));
-  open.trigger("action_day_evening");
-  open.return_tub("10", "0.7");
-  CHECK(open.ground().learnt.spills.size() == known);
-  open.find<QTableView>("day_table")->setCurrentIndex(open.lines().index(2, DayTreesModel::tree));
-  open.trigger("action_day_tick");
-  REQUIRE(open.day().trees[2].done);
-  CHECK(open.ground().learnt.spills.size() == known);
-  open.write(2, DayTreesModel::used, QStringLiteral("4.2"));
-  REQUIRE(open.ground().learnt.spills.size() == known + 1);
-  CHECK_THAT(open.ground().learnt.spills.back().value(), WithinAbs(1 - 8.7 / 9.3, 1e-9));
-}
-
-TEST_CASE("Two tubs of a mix teach its spill together, and its grain leaves the bags once", "[day_page][regression]") {
-  DayOnScreen open;
-  const RecordRef bag = *open.book().find(open.mix)->record.sources.front();
-  const double before_g = in_g(*open.book().stock_of(bag));
-  open.write(0, DayTreesModel::used, QStringLiteral("12"));
-  open.trigger("action_day_tick");
-  const double twelve_litres_g = before_g - in_g(*open.book().stock_of(bag));
-  open.return_tub("8", "0");
-  // Twelve of the eight litres made so far: the second tub is still to be entered.
-  CHECK_THAT(before_g - in_g(*open.book().stock_of(bag)), WithinRel(twelve_litres_g, 1e-6));
-  open.return_tub("8", "3.2");
-  CHECK_THAT(before_g - in_g(*open.book().stock_of(bag)), WithinRel(twelve_litres_g * 16 / 12, 1e-6));
-  // 16 made, 3.2 left, 12 poured in: 1 - 12/12.8.
-  REQUIRE_FALSE(open.ground().learnt.spills.empty());
-  CHECK_THAT(open.ground().learnt.spills.back().value(), WithinAbs(1 - 12 / 12.8, 1e-9));
 }
 
 TEST_CASE("A tub that was entered before its tree was ticked has the tree's grain already", "[day_page][regression]") {
@@ -714,161 +656,6 @@ TEST_CASE("Another plan followed after the tick has its own sphagnum, in the row
   CHECK_THAT(open.gone_l(open.moss), WithinRel(open.layer_l("sphagnum"), 1e-6));
   open.write(0, DayTreesModel::plan, QStringLiteral("A"));
   CHECK_THAT(open.gone_l(open.moss), WithinAbs(a_l, 1e-6));
-}
-
-TEST_CASE("A day that gets another date takes the ledger's lines of its date with it, in one step", "[day_page]") {
-  DayOnScreen open;
-  const std::string was = open.day().day;
-  const auto lines_on = [&](const std::string& day) {
-    std::size_t count = 0;
-    for (const auto& entry : open.book().all<StockEntry>()) count += entry.record.other == RecordRef{RecordKind::repotting_day, open.page().current_day().toStdString()} && entry.record.day == day;
-    return count;
-  };
-  open.trigger("action_day_tick");
-  open.return_tub("30", "20");
-  const std::size_t booked = lines_on(was);
-  REQUIRE(booked > 0);
-  const auto stock = stock_g(open.book());
-  open.type_into("day_date", QStringLiteral("2031-03-15"));
-  CHECK(lines_on(was) == 0);
-  CHECK(lines_on("2031-03-15") == booked);
-  check_same(stock_g(open.book()), stock);
-  open.trigger("action_record_undo");
-  CHECK(open.day().day == was);
-  CHECK(lines_on(was) == booked);
-  // What is booked later than the day stands under its own date, and stays there.
-  open.type_into("day_date", QStringLiteral("2020-03-15"));
-  open.write(0, DayTreesModel::used, QStringLiteral("40"));
-  const std::size_t later = lines_on(was);
-  REQUIRE(later > 0);
-  open.type_into("day_date", QStringLiteral("2020-03-16"));
-  CHECK(lines_on(was) == later);
-  CHECK(lines_on("2020-03-16") == booked);
-}
-
-TEST_CASE("A day that gets another date takes the log's lines of its work with it, and no others", "[day_page][regression]") {
-  DayOnScreen open;
-  const std::string was = open.day().day;
-  open.trigger("action_day_tick");
-  open.return_tub("30", "20");
-  const auto lines_on = [&](const std::string& day, const std::string& beginning) {
-    const auto lines = open.book().all<LogEntry>();
-    return std::ranges::count_if(lines, [&](const auto& line) { return line.record.day == day && line.record.text.starts_with(beginning); });
-  };
-  REQUIRE(lines_on(was, "Repotted ") == 1);
-  REQUIRE(lines_on(was, "Made ") == 1);
-  const auto made_the_day = lines_on(was, "repotting day ");
-  REQUIRE(made_the_day > 0);
-  open.type_into("day_date", QStringLiteral("2031-3-15"));
-  CHECK(open.day().day == "2031-03-15");
-  for (const char* beginning : {"Repotted ", "Made "}) {
-    INFO(beginning);
-    CHECK(lines_on(was, beginning) == 0);
-    CHECK(lines_on("2031-03-15", beginning) == 1);
-  }
-  CHECK(lines_on(was, "repotting day ") == made_the_day);
-  open.trigger("action_record_undo");
-  CHECK(lines_on(was, "Repotted ") == 1);
-}
-
-TEST_CASE("The date of a day on which a tree is done is moved once, when its typing ends", "[day_page][regression]") {
-  DayOnScreen open;
-  const std::string was = open.day().day;
-  open.trigger("action_day_tick");
-  const auto steps = open.book().count(RecordKind::log_entry);
-  auto* date = open.find<QLineEdit>("day_date");
-  open.find<QTabWidget>("day_tabs")->setCurrentIndex(0);
-  date->setFocus();
-  date->selectAll();
-  open.type(QStringLiteral("2031-03-15"));
-  CHECK(open.day().day == was);
-  open.press(Qt::Key_Return);
-  CHECK(open.day().day == "2031-03-15");
-  CHECK(open.book().count(RecordKind::log_entry) == steps + 1);
-}
-
-TEST_CASE("A date that is being typed on a done day outlives a crash: it stands in its field again and is saved by Enter alone", "[day_page][regression]") {
-  DayOnScreen open;
-  const std::string was = open.day().day;
-  const QString id = open.page().current_day();
-  open.trigger("action_day_tick");
-  auto* date = open.find<QLineEdit>("day_date");
-  open.find<QTabWidget>("day_tabs")->setCurrentIndex(0);
-  date->setFocus();
-  date->selectAll();
-  open.type(QStringLiteral("2031-03-15"));
-  // From here on the first window is as good as dead.
-  date->blockSignals(true);
-  date->removeEventFilter(date->parent());
-  const auto day_in = [&](const OpenWorkbook& workbook) { return workbook.find(Id<RepottingDay>{id.toStdString()})->record.day; };
-  {
-    auto record = RecordBook::open(open.record->file());
-    REQUIRE(record);
-    Bench bench(test_catalogue());
-    MainWindow window(bench, record->get());
-    window.resize(1280, 800);
-    window.show();
-    QApplication::setActiveWindow(&window);
-    window.findChild<QAction*>(QStringLiteral("action_page_day"))->trigger();
-    window.findChild<DayPage*>(QStringLiteral("day_page"))->show_day(id);
-    window.findChild<QTabWidget*>(QStringLiteral("day_tabs"))->setCurrentIndex(0);
-    QApplication::processEvents();
-    auto* again = window.findChild<QLineEdit*>(QStringLiteral("day_date"));
-    CHECK(again->text() == QStringLiteral("2031-03-15"));
-    CHECK(again->accessibleDescription().contains(QStringLiteral("not saved")));
-    CHECK(day_in((*record)->workbook()) == was);
-    // Half a date must not move a day because somebody passed by.
-    again->setFocus();
-    QTest::keyClick(again, Qt::Key_Tab);
-    CHECK(day_in((*record)->workbook()) == was);
-    again->setFocus();
-    QTest::keyClick(again, Qt::Key_Return);
-    CHECK(day_in((*record)->workbook()) == "2031-03-15");
-    CHECK_FALSE(again->accessibleDescription().contains(QStringLiteral("not saved")));
-  }
-  auto record = RecordBook::open(open.record->file());
-  REQUIRE(record);
-  Bench bench(test_catalogue());
-  MainWindow window(bench, record->get());
-  window.findChild<QAction*>(QStringLiteral("action_page_day"))->trigger();
-  window.findChild<DayPage*>(QStringLiteral("day_page"))->show_day(id);
-  CHECK(window.findChild<QLineEdit*>(QStringLiteral("day_date"))->text() == QStringLiteral("2031-03-15"));
-  CHECK_FALSE(window.findChild<QLineEdit*>(QStringLiteral("day_date"))->accessibleDescription().contains(QStringLiteral("not saved")));
-}
-
-TEST_CASE("A date that outlived a crash is given up by Escape, and the day stays", "[day_page]") {
-  DayOnScreen open;
-  const std::string was = open.day().day;
-  open.trigger("action_day_tick");
-  auto* date = open.find<QLineEdit>("day_date");
-  open.find<QTabWidget>("day_tabs")->setCurrentIndex(0);
-  QSettings().setValue(QStringLiteral("typed/%1/%2/day_date").arg(open.record->settings_key(), open.page().current_day()), QStringLiteral("2031-03-15"));
-  const QString day = open.page().current_day();
-  open.trigger("action_new_day");
-  open.page().show_day(day);
-  CHECK(date->text() == QStringLiteral("2031-03-15"));
-  date->setFocus();
-  open.press(Qt::Key_Escape);
-  CHECK(date->text().toStdString() == was);
-  open.trigger("action_new_day");
-  open.page().show_day(day);
-  CHECK(date->text().toStdString() == was);
-  CHECK(open.day().day == was);
-}
-
-TEST_CASE("A tree ticked off after its day has its grain booked on that day", "[day_page][regression]") {
-  DayOnScreen open;
-  open.type_into("day_date", QStringLiteral("2020-03-20"));
-  open.trigger("action_day_tick");
-  REQUIRE(open.day().trees.front().done);
-  const RecordRef day{RecordKind::repotting_day, open.page().current_day().toStdString()};
-  std::size_t lines = 0;
-  for (const auto& entry : open.book().all<StockEntry>()) {
-    if (entry.record.other != day) continue;
-    CHECK(entry.record.day == "2020-03-20");
-    ++lines;
-  }
-  CHECK(lines > 0);
 }
 
 TEST_CASE("Enter on the mix or the pot of a line goes to where it is chosen", "[day_page][regression]") {

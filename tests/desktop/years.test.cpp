@@ -122,18 +122,18 @@ TEST_CASE("A crumble test kept with the bag ages the mix on the bench", "[years]
 TEST_CASE("Jugs that were worked in say how far the mix settles, unless something is typed", "[years]") {
   YearsWindow open;
   CHECK(open.bench.evaluation().settled_by == SettledBy::usual);
-  CHECK_THAT(open.bench.evaluation().mix->settling.value(), WithinAbs(0.08, 1e-12));
+  CHECK_THAT(open.bench.evaluation().mix->settling->value(), WithinAbs(0.08, 1e-12));
   Bag bag = soft_bag();
   bag.bulk_density = bulk_g_l(480);
   bag.worked_in_density = bulk_g_l(500);
   open.lay_bag(bag);
   // Equal parts: half settles by 4 %, half as usual.
-  CHECK_THAT(open.bench.evaluation().mix->settling.value(), WithinAbs(0.06, 1e-9));
+  CHECK_THAT(open.bench.evaluation().mix->settling->value(), WithinAbs(0.06, 1e-9));
   CHECK(told(open.bench, "mix.settling-by-grains"));
   CHECK(open.find<QLineEdit>("settling")->placeholderText().contains(u'6'));
   open.bench.edit(QStringLiteral("settling"), {}, [](BenchState& state) { state.settling = QStringLiteral("10"); });
   CHECK(open.bench.evaluation().settled_by == SettledBy::typed);
-  CHECK_THAT(open.bench.evaluation().mix->settling.value(), WithinAbs(0.10, 1e-12));
+  CHECK_THAT(open.bench.evaluation().mix->settling->value(), WithinAbs(0.10, 1e-12));
   CHECK_FALSE(told(open.bench, "mix.settling-by-grains"));
 }
 
@@ -148,7 +148,7 @@ TEST_CASE("A jug of the mix itself stands before all else and narrows what settl
   worked_in.settling_measured = true;
   REQUIRE(open.record->replace(kept, worked_in, QStringLiteral("jug")));
   CHECK(open.bench.evaluation().settled_by == SettledBy::jug);
-  CHECK_THAT(open.bench.evaluation().mix->settling.value(), WithinAbs(0.11, 1e-12));
+  CHECK_THAT(open.bench.evaluation().mix->settling->value(), WithinAbs(0.11, 1e-12));
   CHECK(told(open.bench, "mix.settling-by-jug"));
   question = *mix_question(open.bench);
   CHECK(spread_of(question, test_catalogue()).settling.up < usual);

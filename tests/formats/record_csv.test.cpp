@@ -111,6 +111,22 @@ TEST_CASE("Bags, trees, containers and sieve tests go to a list and come back th
   back(RecordKind::sieve_test, test);
 }
 
+TEST_CASE("What a day loses goes to a list and comes back as it was typed, an empty cell as nothing typed", "[csv][roundtrip]") {
+  RepottingDay typed;
+  typed.day = "2026-03-14";
+  typed.settling = Settling(0);
+  typed.spill = Spill(0.07);
+  RepottingDay plain;
+  plain.day = "2026-03-15";
+  const std::string text = write_records_csv(RecordKind::repotting_day, {{{RecordKind::repotting_day, "RD-01"}, typed, {}}, {{RecordKind::repotting_day, "RD-02"}, plain, {}}});
+  INFO(text);
+  const CsvRecords back = read_list(RecordKind::repotting_day, text);
+  REQUIRE(back.problems.empty());
+  REQUIRE(back.records.size() == 2);
+  CHECK(std::get<RepottingDay>(back.records[0].record) == typed);
+  CHECK(std::get<RepottingDay>(back.records[1].record) == plain);
+}
+
 TEST_CASE("Columns may stand in any order, with comma or point, and most may be missing", "[csv]") {
   const Bag bag = only<Bag>(read_list(RecordKind::bag, "\xEF\xBB\xBFlot;Volume_L;material\r\n7;14,5;kanuma\r\n;;\r\n"));
   CHECK(bag.lot == "7");

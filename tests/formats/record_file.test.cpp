@@ -3,7 +3,10 @@
 #include <catch2/catch.hpp>
 #include <fstream>
 #include <iterator>
+#include <optional>
 #include <string>
+#include <type_traits>
+#include <vector>
 
 #include "support/paths.hpp"
 
@@ -80,4 +83,26 @@ TEST_CASE("A mix keeps the grain that was wanted of it, one of earlier versions 
   REQUIRE(problems.size() == 1);
   CHECK(problems.front().code == "record.sizes-upside-down");
   CHECK(problems.front().where.pointer == "/wanted_band");
+}
+
+TEST_CASE("A settling of 0 and a spill of 7 % are what was typed, and none is none", "[record][roundtrip][regression]") {
+  const auto again = [](const auto& record, RecordKind kind) {
+    const auto read = read_record(kind, write_record(Record(record)), "record.json");
+    REQUIRE(read);
+    return std::get<std::decay_t<decltype(record)>>(*read);
+  };
+  for (const std::optional<double>& share : std::vector<std::optional<double>>{std::nullopt, 0.0, 0.07}) {
+    RepottingDay day;
+    day.day = "2026-03-14";
+    MixVersion version;
+    version.mix.name = "pines";
+    if (share) {
+      day.settling = version.mix.settling = Settling(*share);
+      day.spill = version.mix.spill = Spill(*share);
+    }
+    INFO(write_record(Record(day)));
+    CHECK(again(day, RecordKind::repotting_day) == day);
+    CHECK(again(version, RecordKind::mix) == version);
+    CHECK((write_record(Record(day)).find("\"spill\"") != std::string::npos) == share.has_value());
+  }
 }

@@ -483,7 +483,8 @@ TEST_CASE("A mix edited or deleted after planning keeps its version and says so"
 
 TEST_CASE("Litres used before stand in where settling and spill are not given", "[day_litres]") {
   PlannedDay day = plain_day();
-  day.mixes[0].settling_given = day.mixes[0].spill_given = false;
+  day.mixes[0].mix.settling.reset();
+  day.mixes[0].mix.spill.reset();
   const auto nothing_learnt = work_out(day);
   REQUIRE(nothing_learnt);
   CHECK_THAT(in_l(nothing_learnt->mixes[0].needed), WithinAbs(5.6, 1e-9));

@@ -131,7 +131,7 @@ TEST_CASE("Without anything uncertain every draw is the plain estimate", "[mix_r
     same(MixFigure::easily_available, water->easily_available.value());
     same(MixFigure::available_in_pot, water->available_in_pot.value());
     same(MixFigure::wet_mass_g, in_g(wet_mass(*water->mix_volume, state->settled->bulk_density, water->container_capacity)));
-    const MixedVolume mixed = mixed_volume_to_fill(pot.main_mix_volume(), mix.settling, mix.spill);
+    const MixedVolume mixed = mixed_volume_to_fill(pot.main_mix_volume(), mix);
     same(MixFigure::mixed_l, in_l(mixed));
     const auto litres = component_volumes(mixed, *state);
     for (std::size_t k = 0; k < mix.components.size(); ++k) {

@@ -31,7 +31,7 @@ void write(const Component& component, std::vector<double>& row) {
 }
 
 std::vector<double> written(const Mix& mix) {
-  std::vector<double> row{mix.settling.value(), mix.water.grain_fill, static_cast<double>(mix.components.size())};
+  std::vector<double> row{counted_settling(mix).value(), mix.water.grain_fill, static_cast<double>(mix.components.size())};
   for (const Component& component : mix.components) write(component, row);
   return row;
 }

@@ -58,7 +58,7 @@ TEST_CASE("A workbook of the first version is brought forward with a backup, and
 }
 
 TEST_CASE("A workbook that was brought forward has the tables and indexes of a new one", "[workbook][law]") {
-  const std::string older = GENERATE(as<std::string>{}, "version_1", "version_2");
+  const std::string older = GENERATE(as<std::string>{}, "version_1", "version_2", "version_3");
   const Folder folder;
   Hand hand;
   std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/" + older + ".gritwright", folder.file());
@@ -168,4 +168,44 @@ TEST_CASE("A log entry that can't be read does not keep a workbook of the second
   CHECK(workbook.count(RecordKind::log_entry, told) == 2);  // what can't be read is not taken for a small change
   SQLite::Database database(folder.file().string(), SQLite::OPEN_READONLY);
   CHECK(database.execAndGet("SELECT length(body) FROM record WHERE kind = 'log-entry' AND id = 'L-02'").getInt() == 38);
+}
+
+// version_3.gritwright was written by the program while its schema was the third: a repotting day whose spill nobody typed, which the file
+// tells as 7 %, with a correction that undo takes back; a day with 5 %; a mix with a spill of 7 % of its own.
+TEST_CASE("A day of the third version whose spill is the 7 % of that time has none that was typed, also when undo brings it back", "[workbook][regression]") {
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_3.gritwright", folder.file());
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(check_content(workbook).empty());
+  const auto day = [&](const char* id) { return workbook.find(Id<RepottingDay>{id})->record; };
+  CHECK_FALSE(day("RD-01").spill);
+  CHECK(day("RD-01").settling == Settling(0.08));
+  CHECK(day("RD-01").note == "windy");
+  CHECK(day("RD-01").checklist.front().text == "cut wire, \"spill\":0.07");
+  CHECK(day("RD-02").spill == Spill(0.05));
+  CHECK(workbook.find(Id<MixVersion>{"MX-01/1"})->record.mix.spill == Spill(0.07));
+  CHECK_FALSE(workbook.find(Id<MixVersion>{"MX-01/1"})->record.mix.settling);
+  REQUIRE(workbook.undo());
+  CHECK(day("RD-01").note.empty());
+  CHECK_FALSE(day("RD-01").spill);
+  REQUIRE(workbook.redo());
+  CHECK(day("RD-01").note == "windy");
+  CHECK_FALSE(day("RD-01").spill);
+}
+
+TEST_CASE("A day that can't be read does not keep a workbook of the third version from being brought forward", "[workbook][regression]") {
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_3.gritwright", folder.file());
+  {
+    SQLite::Database database(folder.file().string(), SQLite::OPEN_READWRITE);
+    REQUIRE(database.exec("UPDATE record SET body = substr(body, 1, 38) WHERE id = 'RD-01'") == 1);
+    REQUIRE(database.exec("UPDATE record SET gone = body, body = NULL WHERE id = 'RD-02'") == 1);
+  }
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(schema_of(folder.file()) > 3);
+  const Problems problems = check_content(workbook);
+  REQUIRE(problems.size() == 1);
+  CHECK(problems.front().code == "workbook.record-unreadable");
 }

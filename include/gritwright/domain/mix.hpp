@@ -23,10 +23,14 @@ struct Mix {
   std::string name;
   std::vector<Component> components;
   RetentionConstants water;
-  Settling settling{};
-  Spill spill{};
+  std::optional<Settling> settling;  ///< absent: not known; 0: as poured
+  std::optional<Spill> spill;        ///< absent: not known
   friend bool operator==(const Mix&, const Mix&) = default;
 };
+
+/// As worked out where nothing better is known: 0 where the mix does not tell.
+[[nodiscard]] inline Settling counted_settling(const Mix& mix) { return mix.settling.value_or(Settling{}); }
+[[nodiscard]] inline Spill counted_spill(const Mix& mix) { return mix.spill.value_or(Spill{}); }
 
 [[nodiscard]] Problems check(const RetentionConstants& constants);
 [[nodiscard]] Problems check(const Mix& mix);

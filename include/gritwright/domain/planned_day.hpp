@@ -41,15 +41,13 @@ struct GrainSupply {
   friend bool operator==(const GrainSupply&, const GrainSupply&) = default;
 };
 
-/// A mix of the day as it was when the day was planned.
+/// A mix of the day as it was when the day was planned. Where its settling or spill is absent what was learnt before counts, else 0.
 struct DayMix {
   std::string name;
   Mix mix;
   std::optional<int> version;
   std::optional<int> newest_version;  ///< above `version` where the mix was edited since
   bool deleted = false;               ///< since the day was planned
-  bool settling_given = true;  ///< false: what was learnt before counts, else 0
-  bool spill_given = true;
   friend bool operator==(const DayMix&, const DayMix&) = default;
 };
 

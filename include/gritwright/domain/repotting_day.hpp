@@ -44,8 +44,8 @@ struct RepottingDay {
   std::vector<DayTree> trees;
   std::optional<MixedVolume> tub;    ///< no batch is larger
   std::optional<LooseVolume> scoop;
-  Settling settling{};
-  Spill spill{0.07};
+  std::optional<Settling> settling;  ///< of the mixes that don't tell their own; absent: not given
+  std::optional<Spill> spill;        ///< the same
   std::vector<ChecklistLine> checklist;
   WorkKey work_by = WorkKey::bud;  ///< first; the other keys follow
   int sheet_revision = 1;

@@ -16,7 +16,7 @@ struct MixFile {
   std::vector<std::optional<SieveTest>> sieve_tests;  ///< by component, where its grading came from one
 };
 
-/// Reads a mix from JSON ("gritwright/mix/1"). Settling and spill are 0 and the water constants standard where absent.
+/// Reads a mix from JSON ("gritwright/mix/1"). Settling and spill stay unknown, and count as 0, and the water constants are standard where absent.
 /// All faults come back in one go with their JSON pointer.
 [[nodiscard]] Result<MixFile> read_mix(std::string_view text, std::string file_name, const ComponentSources& sources);
 

@@ -16,8 +16,13 @@ enum class Placing { poured, worked_in, shaken_hard_rounded, shaken_hard_angular
 /// What a mix settles by where no jug test was made: 0, .08, .14, .19. Source: gillette-hill-1908 (Table IX; Feret's sands).
 [[nodiscard]] Settling default_settling(Placing placing);
 
+/// Share of a mix that lands beside the pot where nobody measured it, common practice 5 to 10 %.
+inline constexpr Spill default_spill{0.07};
+
 /// Mixed litres, as poured, that fill `fill` after settling and spill: P/((1 - settling)(1 - spill)).
 [[nodiscard]] MixedVolume mixed_volume_to_fill(PotVolume fill, Settling settling, Spill spill);
+/// The same with what `mix` loses.
+[[nodiscard]] MixedVolume mixed_volume_to_fill(PotVolume fill, const Mix& mix);
 
 /// Loose litres of one component in `mixed` litres as poured: mixed·share/(1 - shrinkage).
 [[nodiscard]] LooseVolume component_volume(MixedVolume mixed, LooseShare share, Shrinkage shrinkage);

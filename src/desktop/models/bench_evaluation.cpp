@@ -188,7 +188,7 @@ void evaluate_pot(BenchEvaluation& evaluation) {
   if (!evaluation.mix_state || !evaluation.pot) return;
   evaluation.water = mix_in_pot(*evaluation.mix_state, evaluation.mix->water, *evaluation.pot);
   if (evaluation.water) append(evaluation.notes, evaluation.water->notes);
-  evaluation.to_fill = mixed_volume_to_fill(evaluation.pot->main_mix_volume(), evaluation.mix->settling, evaluation.mix->spill);
+  evaluation.to_fill = mixed_volume_to_fill(evaluation.pot->main_mix_volume(), *evaluation.mix);
   evaluation.to_measure_out = component_volumes(*evaluation.to_fill, *evaluation.mix_state);
 }
 

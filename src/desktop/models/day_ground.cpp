@@ -120,16 +120,9 @@ class DayReader {
   void add_losses(DayGround& ground, const RepottingDay* day) const {
     for (DayMix& mix : ground.plan.mixes) {
       // A mix's own figures first, then what was typed for the day, then what the litres used taught, then the usual spill.
-      const bool settled_by_day = day != nullptr && day->settling.value() > 0;
-      const bool spilt_by_day = day != nullptr && day->spill != RepottingDay{}.spill;
-      if (!(mix.mix.settling.value() > 0)) {
-        mix.settling_given = settled_by_day;
-        if (settled_by_day) mix.mix.settling = day->settling;
-      }
-      if (!(mix.mix.spill.value() > 0)) {
-        mix.spill_given = spilt_by_day || !ground.learnt.spill;
-        if (mix.spill_given) mix.mix.spill = day != nullptr ? day->spill : RepottingDay{}.spill;
-      }
+      if (!mix.mix.settling && day != nullptr) mix.mix.settling = day->settling;
+      if (!mix.mix.spill && day != nullptr) mix.mix.spill = day->spill;
+      if (!mix.mix.spill && !ground.learnt.spill) mix.mix.spill = default_spill;
     }
   }
 

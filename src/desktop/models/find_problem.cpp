@@ -113,7 +113,7 @@ class SetupReader {
       filling_ = filling_ ? *filling_ + also : also;
     }
     if (const auto spill = read_.share(bench_.state().spill, "/spill")) setup_.spill = Spill(*spill);
-    if (filling_) setup_.need = mixed_volume_to_fill(*filling_, problem_.settling, setup_.spill);
+    if (filling_) setup_.need = mixed_volume_to_fill(*filling_, problem_.settling, setup_.spill.value_or(Spill{}));
     if (const auto need = read_.volume_l(sheet_.need, "/need_l")) setup_.need = MixedVolume(*need);
     problem_.need = setup_.need;
   }

@@ -66,7 +66,8 @@ SettledBy settled_by(const OpenWorkbook& workbook, const MixVersion& version) {
   }
   const auto by_grains = all ? settling_of_grains(grains, default_settling(Placing::worked_in)) : std::nullopt;
   constexpr double as_kept = 1e-6;
-  return by_grains && std::abs(by_grains->value() - version.mix.settling.value()) < as_kept ? SettledBy::grains : SettledBy::typed;
+  const auto& kept = version.mix.settling;
+  return by_grains && kept && std::abs(by_grains->value() - kept->value()) < as_kept ? SettledBy::grains : SettledBy::typed;
 }
 
 /// Where no test says anything, a mix keeps the constants it was given.

@@ -131,8 +131,9 @@ RecordKnowledge knowledge_of(const OpenWorkbook& workbook, const BenchState& sta
   known.calibrations.assign(calibrations.begin(), calibrations.end());
   const std::string name = state.mix_name.trimmed().toStdString();
   for (const auto& stored : workbook.all<MixVersion>()) {
-    if (!stored.record.settling_measured || stored.record.mix.name != name) continue;
-    MixSettling jug{stored.id.text, {}, stored.record.mix.settling};
+    const auto& settling = stored.record.mix.settling;
+    if (!stored.record.settling_measured || !settling || stored.record.mix.name != name) continue;
+    MixSettling jug{stored.id.text, {}, *settling};
     for (const Component& component : stored.record.mix.components) jug.parts.emplace_back(component.name, component.parts.value());
     known.settlings.insert(known.settlings.begin(), std::move(jug));
   }

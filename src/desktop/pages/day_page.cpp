@@ -298,16 +298,16 @@ void DayPage::add_day_rows() {
                     return save(tr("scoop"), [&](RepottingDay& d) { d.scoop = *litres ? std::optional(loose_l(**litres)) : std::nullopt; });
                   }});
   day_form_->add({QStringLiteral("day_settling"), tr("Settling"), Kind::percent, tr("empty: of the mix, else as learnt, else 0 %"),
-                  shown([](const RepottingDay& d) { return d.settling.value() > 0 ? number_text(d.settling.value() * 100, 6) : QString(); }), [this](const QString& text) {
+                  shown([](const RepottingDay& d) { return d.settling ? number_text(d.settling->value() * 100, 6) : QString(); }), [this](const QString& text) {
                     const auto share = typed_share(text);
                     if (!share) return share.problems();
-                    return save(tr("settling"), [&](RepottingDay& d) { d.settling = Settling(share->value_or(0)); });
+                    return save(tr("settling"), [&](RepottingDay& d) { d.settling = *share ? std::optional(Settling(**share)) : std::nullopt; });
                   }});
   day_form_->add({QStringLiteral("day_spill"), tr("Spill"), Kind::percent, tr("empty: as learnt, else 7 %"),
-                  shown([](const RepottingDay& d) { return d.spill == RepottingDay{}.spill ? QString() : number_text(d.spill.value() * 100, 6); }), [this](const QString& text) {
+                  shown([](const RepottingDay& d) { return d.spill ? number_text(d.spill->value() * 100, 6) : QString(); }), [this](const QString& text) {
                     const auto share = typed_share(text);
                     if (!share) return share.problems();
-                    return save(tr("spill"), [&](RepottingDay& d) { d.spill = *share ? Spill(**share) : RepottingDay{}.spill; });
+                    return save(tr("spill"), [&](RepottingDay& d) { d.spill = *share ? std::optional(Spill(**share)) : std::nullopt; });
                   }});
   day_form_->add({QStringLiteral("day_note"), tr("Note"), Kind::words, tr("weather, helpers, what to do better"), shown([](const RepottingDay& d) { return to_qt(d.note); }),
                   [this](const QString& text) { return save(tr("note"), [&](RepottingDay& d) { d.note = trimmed_text(text); }); }});
