@@ -137,18 +137,18 @@ Band snapped(const Band& band, std::span<const Aperture> owned) {
 }
 
 std::optional<OpeningChoice> opening_choice(const Grading& grading, const Band& wanted, std::optional<Aperture> coarse, std::optional<Aperture> fine,
-                                            const VerdictLimits& limits, Sharpness sharpness) {
+                                            const VerdictLimits& limits, Sharpness sharpness, MassShare lost) {
   if (!band_share(grading, wanted)) return std::nullopt;
-  const auto kept = keep({grading, MassShare(0)}, wanted, coarse, fine, sharpness, {});
+  const auto kept = keep({grading, lost}, wanted, coarse, fine, sharpness, {});
   if (!kept || !kept->shares) return std::nullopt;
   return OpeningChoice{coarse, fine, kept->fraction.share, MassShare(kept->fraction.share.value() * kept->shares->in_band.value()), kept->shares->finer, takes(*kept->shares, limits)};
 }
 
 std::vector<OpeningChoice> opening_choices(const Grading& grading, const Band& wanted, std::span<const Aperture> owned,
-                                           const VerdictLimits& limits, Sharpness sharpness) {
+                                           const VerdictLimits& limits, Sharpness sharpness, MassShare lost) {
   std::vector<OpeningChoice> choices;
   const auto consider = [&](std::optional<Aperture> coarse, std::optional<Aperture> fine) {
-    if (const auto choice = opening_choice(grading, wanted, coarse, fine, limits, sharpness)) choices.push_back(*choice);
+    if (const auto choice = opening_choice(grading, wanted, coarse, fine, limits, sharpness, lost)) choices.push_back(*choice);
   };
   for (const Aperture& one : owned) {
     consider({}, one);

@@ -266,7 +266,7 @@ std::vector<OpeningRange> opening_ranges(const SieveTest& test, const SieveAnaly
   runner(choices.size(), [&](std::size_t k) {
     std::vector<double> kept, usable, dust;
     for (const Grading& grading : gradings) {
-      const auto drawn = opening_choice(grading, wanted, choices[k].coarse, choices[k].fine, limits);
+      const auto drawn = opening_choice(grading, wanted, choices[k].coarse, choices[k].fine, limits, {}, lost_share(analysis));
       kept.push_back(drawn ? drawn->kept.value() : 0);
       usable.push_back(drawn ? drawn->usable.value() : 0);
       dust.push_back(drawn ? drawn->dust.value() : 0);

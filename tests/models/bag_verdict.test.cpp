@@ -121,6 +121,25 @@ TEST_CASE("The best openings keep most of the band and meet the limits", "[bag_v
   CHECK(choices.size() == 5 + 5 + 10);
 }
 
+// docs/science/grading.md: what was lost counts neither as pan nor as finer than the band.
+TEST_CASE("What was lost is no dust in what a screening keeps, whatever the openings", "[bag_verdict][regression]") {
+  // 4 of the 5 % under 2 mm were found nowhere.
+  const Grading bag = graded({{0.5, 4}, {1, 4}, {2, 5}, {6, 90}, {9.5, 100}});
+  const MassShare lost(0.04);
+  const auto choice_at = [&](MassShare unfound) {
+    const auto choices = opening_choices(bag, two_to_six, std::array{aperture_mm(2), aperture_mm(6.3)}, {}, {}, unfound);
+    return *std::ranges::find_if(choices, [](const OpeningChoice& choice) { return choice.coarse == aperture_mm(6.3) && !choice.fine; });
+  };
+  const OpeningChoice known = choice_at(lost), unknown = choice_at(MassShare(0));
+  CHECK_THAT(unknown.dust.value() * unknown.kept.value(), WithinAbs(0.05, 1e-6));
+  CHECK_THAT(known.dust.value() * known.kept.value(), WithinAbs(0.01, 1e-6));
+  CHECK(known.kept == unknown.kept);
+  CHECK(known.usable == unknown.usable);
+  CHECK_FALSE(unknown.takes);
+  CHECK(known.takes);
+  CHECK(opening_choice(bag, two_to_six, aperture_mm(6.3), {}, {}, {}, lost)->dust == known.dust);
+}
+
 TEST_CASE("What can't be used makes the rest dearer", "[bag_verdict][law]") {
   CHECK_THAT(*price_per_usable_l(1.20, LooseShare(0.6)), WithinAbs(2.0, 1e-12));
   CHECK_FALSE(price_per_usable_l(1.20, LooseShare(0)));

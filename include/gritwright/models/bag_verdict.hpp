@@ -57,14 +57,14 @@ struct OpeningChoice {
   bool takes;                      ///< what is kept meets the limits
 };
 
-/// One way; empty where the openings are below the test's sieves, the wanted band is outside them, or nothing is kept.
+/// One way, `lost` as in judge; empty where the openings are below the test's sieves, the wanted band is outside them, or nothing is kept.
 [[nodiscard]] std::optional<OpeningChoice> opening_choice(const Grading& grading, const Band& wanted, std::optional<Aperture> coarse, std::optional<Aperture> fine,
-                                                          const VerdictLimits& limits = {}, Sharpness sharpness = {});
+                                                          const VerdictLimits& limits = {}, Sharpness sharpness = {}, MassShare lost = MassShare(0));
 
 /// Which openings? Every pair of owned openings and every single one; those that meet the limits first, then by usable share,
 /// fewer openings on a tie. Openings below the test's sieves are left out. Empty where the wanted band is outside the sieves.
 [[nodiscard]] std::vector<OpeningChoice> opening_choices(const Grading& grading, const Band& wanted, std::span<const Aperture> owned,
-                                                         const VerdictLimits& limits = {}, Sharpness sharpness = {});
+                                                         const VerdictLimits& limits = {}, Sharpness sharpness = {}, MassShare lost = MassShare(0));
 
 /// Price of a litre that can be used; empty if none can. Precondition: price >= 0, in the grower's currency per loose litre.
 [[nodiscard]] std::optional<double> price_per_usable_l(double price_per_l, LooseShare usable);

@@ -220,7 +220,7 @@ std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRun
     ranges.verdict = verdict_ranges(test, *analysis, *question.band, packing.of, {}, {512, 1}, runner);
     if (const auto judged = judge(analysis->grading, *question.band, {}, {}, packing.of, lost_share(*analysis)).value) {
       ranges.fractions = screening_ranges(test, *analysis, judged->openings, packing.of, {}, {512, 1}, runner);
-      ranges.openings = opening_ranges(test, *analysis, *question.band, shown_choices(analysis->grading, *question.band, question.owned_sieves), {}, {512, 1}, runner);
+      ranges.openings = opening_ranges(test, *analysis, *question.band, shown_choices(analysis->grading, *question.band, question.owned_sieves, lost_share(*analysis)), {}, {512, 1}, runner);
     }
   }
   return ranges;

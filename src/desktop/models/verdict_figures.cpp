@@ -69,10 +69,10 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
   for (const Note& note : screened->notes) view.notes << sentence_text(note, units);
 }
 
-void add_openings(VerdictView& view, const Grading& grading, const Band& band, const std::vector<Aperture>& owned, UnitSystem units) {
+void add_openings(VerdictView& view, const GradedBag& graded, const Band& band, const std::vector<Aperture>& owned, UnitSystem units) {
   view.opening_heading = {VerdictText::tr("screen at"), VerdictText::tr("kept"), VerdictText::tr("usable"), VerdictText::tr("finer in it"), VerdictText::tr("good enough")};
   view.openings_are_owned = !owned.empty();
-  for (const OpeningChoice& choice : shown_choices(grading, band, owned)) {
+  for (const OpeningChoice& choice : shown_choices(graded.grading, band, owned, graded.lost)) {
     std::vector<Aperture> at;
     for (const auto& opening : {choice.coarse, choice.fine}) {
       if (opening) at.push_back(*opening);
@@ -138,7 +138,7 @@ VerdictView verdict_view(const Bench& bench) {
     if (judged) {
       for (const Note& note : graded->packing.notes) view.notes << sentence_text(note, units);
       add_fractions(view, *graded, *judged, bench.surroundings().bag, units);
-      add_openings(view, graded->grading, band, bench.surroundings().owned_sieves, units);
+      add_openings(view, *graded, band, bench.surroundings().owned_sieves, units);
     } else {
       reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the wanted grain") : view.notes.takeFirst();
     }
@@ -164,8 +164,8 @@ VerdictView verdict_view(const Bench& bench) {
   return view;
 }
 
-std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned) {
-  auto choices = opening_choices(grading, band, sieves_at_hand(grading, owned));
+std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned, MassShare lost) {
+  auto choices = opening_choices(grading, band, sieves_at_hand(grading, owned), {}, {}, lost);
   if (choices.size() > most_choices) choices.resize(most_choices);
   return choices;
 }

@@ -41,8 +41,8 @@ struct VerdictView {
 /// "2 mm to 4 mm", "over 4 mm", "under 2 mm".
 [[nodiscard]] QString fraction_name(const ScreenedFraction& fraction, UnitSystem units);
 
-/// The ways to screen that are listed, best first: over the owned sieves, without any over those of the test.
-[[nodiscard]] std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned);
+/// The ways to screen that are listed, best first, `lost` as in judge: over the owned sieves, without any over those of the test.
+[[nodiscard]] std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned, MassShare lost);
 
 /// The grading and densities of the component on screen as the verdict takes them; empty without a finished test.
 struct GradedBag {
