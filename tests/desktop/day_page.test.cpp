@@ -15,6 +15,7 @@
 #include "models/bud_words.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
+#include "models/record_surroundings.hpp"
 #include "day_on_screen.hpp"
 #include "support.hpp"
 
@@ -120,6 +121,34 @@ TEST_CASE("Grain is booked by the litre weight its bag came with, not by the typ
   REQUIRE(used->density_used);
   CHECK_THAT(in_g_l(*used->density_used), Catch::Matchers::WithinAbs(595, 1e-6));
   CHECK_THAT(in_g(used->change), Catch::Matchers::WithinRel(-595 * in_l(*used->measured), 1e-9));
+}
+
+TEST_CASE("A bag whose coarsest sieve held some back goes as it came into the mix that was designed with it", "[day_page][regression]") {
+  DayOnScreen open;
+  const RecordRef bag = *open.book().find(open.mix)->record.sources.front();
+  for (const auto& test : open.book().sieve_tests_of(bag)) {
+    RecordedSieveTest coarse = test.record;
+    // As if the sieves above had not been owned: what lay on them lies on the coarsest.
+    while (coarse.test.rows.size() > 3) coarse.test.rows.erase(coarse.test.rows.begin());
+    REQUIRE(open.record->replace(test, coarse, QStringLiteral("fewer sieves")));
+  }
+  const auto kept = *open.book().find(open.mix);
+  MixVersion designed = kept.record;
+  const auto graded = evaluate_component(*sheet_of_grain(open.book(), QString::fromStdString(bag.id)), test_catalogue()).component;
+  REQUIRE(graded);
+  REQUIRE(std::get<Grading>(graded->sizes).points.back().passing.value() < 0.99);
+  designed.mix.components.front().sizes = graded->sizes;
+  REQUIRE(open.record->replace(kept, designed, QStringLiteral("sizes")));
+  const auto ground = open.ground();
+  const auto supply = std::ranges::find(ground.plan.shelf, bag.id, &GrainSupply::bag);
+  REQUIRE(supply != ground.plan.shelf.end());
+  CHECK(supply->screened);
+  CHECK_FALSE(supply->keeps);
+  // A litre of it ready is a litre of the bag.
+  const DayAnswer answer = open.page().answer()->value();
+  const auto taken = std::ranges::find(answer.taken, bag.id, &GrainTaken::component);
+  REQUIRE(taken != answer.taken.end());
+  CHECK_THAT(in_l(taken->raw), Catch::Matchers::WithinRel(in_l(taken->ready), 1e-12));
 }
 
 TEST_CASE("A tick taken back returns the grain and the history", "[day_page]") {

@@ -32,32 +32,39 @@ std::string with_blanks(std::string name) {
   return name;
 }
 
-/// Sizes between which a graded grain lies; a pan reaches down to 0.
-std::optional<SizeBand> sizes_between(const GrainSizes& sizes) {
+/// What a mix was designed with: the sizes between which its grain lies, and the share of it that is no coarser.
+struct WantedSizes {
+  SizeBand band;
+  double up_to = 1;
+};
+
+/// A pan reaches down to 0. Where the coarsest sieve held some back, that much is wanted too, however coarse it is.
+std::optional<WantedSizes> wanted_sizes(const GrainSizes& sizes) {
   const auto* grading = std::get_if<Grading>(&sizes);
   if (grading == nullptr || grading->points.size() < 2) return std::nullopt;
   constexpr double hardly_any = 0.005;
-  SizeBand band{aperture_mm(0), grading->points.back().aperture};
+  WantedSizes wanted{{aperture_mm(0), grading->points.back().aperture}, grading->points.back().passing.value()};
   for (const GradingPoint& point : grading->points) {
-    if (point.passing.value() <= hardly_any) band.from = point.aperture;
+    if (point.passing.value() <= hardly_any) wanted.band.from = point.aperture;
     if (point.passing.value() >= 1 - hardly_any) {
-      band.to = point.aperture;
+      wanted.band.to = point.aperture;
+      wanted.up_to = 1;
       break;
     }
   }
-  return band;
+  return wanted;
 }
 
 /// Whether a bag of `grain` must be screened to give what a mix was designed with.
-bool needs_screening(const Grading& grain, const SizeBand& wanted) {
+bool needs_screening(const Grading& grain, const WantedSizes& wanted) {
   constexpr double hardly_any = 0.01;
   double below = 0;
   double up_to = 1;
   for (const GradingPoint& point : grain.points) {
-    if (point.aperture <= wanted.from) below = point.passing.value();
-    if (point.aperture <= wanted.to) up_to = point.passing.value();
+    if (point.aperture <= wanted.band.from) below = point.passing.value();
+    if (point.aperture <= wanted.band.to) up_to = point.passing.value();
   }
-  return below > hardly_any || up_to < 1 - hardly_any;
+  return below > hardly_any || up_to < wanted.up_to - hardly_any;
 }
 
 template <class R>
@@ -410,17 +417,17 @@ class DayReader {
 
   /// A bag is screened where the mix was designed with a narrower grain than it holds.
   void read_sizes(GrainSupply& supply, const RecordRef& ref, const Component& wanted) const {
-    const auto band = sizes_between(wanted.sizes);
+    const auto sizes = wanted_sizes(wanted.sizes);
     const auto sheet = sheet_of_grain(workbook_, to_qt(ref.id));
     const auto component = sheet ? evaluate_component(*sheet, catalogue_).component : std::nullopt;
     const auto* grading = component ? std::get_if<Grading>(&component->sizes) : nullptr;
     // Nothing is screened off a grain that reaches down to its pan, sieved or not.
-    const bool as_it_came = !band || (grading != nullptr ? !needs_screening(*grading, *band) : !(in_mm(band->from) > 0));
+    const bool as_it_came = !sizes || (grading != nullptr ? !needs_screening(*grading, *sizes) : !(in_mm(sizes->band.from) > 0));
     if (as_it_came) {
       supply.screened = true;
       return;
     }
-    supply.keeps = band;
+    supply.keeps = sizes->band;
     if (grading != nullptr) supply.grading = *grading;
   }
 
