@@ -21,6 +21,7 @@
 #include "trace_tab.hpp"
 #include "widgets/flow_line.hpp"
 #include "widgets/folding_sides.hpp"
+#include "widgets/kept_line.hpp"
 #include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
@@ -167,6 +168,7 @@ QWidget* LogPage::writing_line(QWidget* parent) {
   line->add({}, button);
   connect(button, &QPushButton::clicked, this, &LogPage::write_down);
   connect(text_, &QLineEdit::returnPressed, this, &LogPage::write_down);
+  (new KeptLine(*text_))->hold_under(QStringLiteral("typed/%1/log_text").arg(book_.settings_key()));
   return line;
 }
 
@@ -309,7 +311,7 @@ void LogPage::write_down() {
   for (const Problem& problem : problems) sentences << sentence_text(problem);
   show_fault(writing_fault_, semicolon_list(sentences));
   if (!problems.empty()) return;
-  if (!book_.add(entry, tr("line in the log")).isEmpty()) text_->clear();
+  if (!book_.add(entry, tr("line in the log")).isEmpty()) text_->setText(QString());  // not to be undone as typing: undo takes the line out of the log
 }
 
 }  // namespace gritwright::desktop

@@ -24,6 +24,7 @@
 #include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/history_table.hpp"
+#include "widgets/kept_line.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/tree_air_note.hpp"
@@ -312,6 +313,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   layout->addWidget(seen_fault_);
   connect(button, &QPushButton::clicked, this, &TreesTab::write_seen);
   connect(seen_note_, &QLineEdit::returnPressed, this, &TreesTab::write_seen);
+  seen_kept_ = new KeptLine(*seen_note_);
   return box;
 }
 
@@ -350,10 +352,12 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   history_fault_ = entry_fault(box, "tree_history_fault");
   layout->addWidget(history_fault_);
   connect(button, &QPushButton::clicked, this, &TreesTab::write_repotting);
+  for (const QLineEdit* field : {repotted_day_, repotted_note_}) connect(field, &QLineEdit::returnPressed, this, &TreesTab::write_repotting);
+  repotted_kept_ = new KeptLine(*repotted_note_);
   return box;
 }
 
-/// What was typed for the tree before was meant for that one alone.
+/// What was typed for the tree before was meant for that one alone, and waits for it.
 void TreesTab::begin_entries() {
   QStringList typed;
   for (const QLineEdit* note : {seen_note_, repotted_note_}) {
@@ -363,7 +367,9 @@ void TreesTab::begin_entries() {
   entries_of_ = list_->current();
   seen_day_->setText(to_qt(today()));
   seen_as_->setCurrentIndex(0);
-  for (QLineEdit* field : {seen_note_, repotted_day_, repotted_note_}) field->clear();
+  repotted_day_->clear();
+  for (const auto& [line, field] : {std::pair{seen_kept_, "tree_seen_note"}, std::pair{repotted_kept_, "tree_repotted_note"}})
+    line->hold_under(entries_of_.isEmpty() ? QString() : QStringLiteral("typed/%1/%2/%3").arg(book_.settings_key(), entries_of_, QLatin1String(field)));
   for (QComboBox* box : {repotted_pot_, repotted_mix_}) box->setCurrentIndex(0);
   bare_rooted_->setChecked(false);
   for (QLabel* fault : {seen_fault_, history_fault_}) fault->hide();
@@ -394,7 +400,7 @@ void TreesTab::write_seen() {
   seen_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
   seen_fault_->setVisible(!problems.empty());
   if (!problems.empty()) return seen_day_->setFocus();
-  seen_note_->clear();
+  seen_note_->setText(QString());  // not to be undone as typing: undo takes the entry back
 }
 
 void TreesTab::write_repotting() {
@@ -413,7 +419,7 @@ void TreesTab::write_repotting() {
   history_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
   history_fault_->setVisible(!problems.empty());
   if (!problems.empty()) return repotted_day_->setFocus();
-  repotted_note_->clear();
+  repotted_note_->setText(QString());
   bare_rooted_->setChecked(false);
 }
 

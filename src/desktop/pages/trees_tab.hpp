@@ -13,6 +13,7 @@ namespace gritwright::desktop {
 
 class GoneNotice;
 class HistoryTable;
+class KeptLine;
 class RecordForm;
 class RecordListSide;
 class TreeAirNote;
@@ -74,12 +75,14 @@ class TreesTab : public QWidget {
   QComboBox* seen_as_ = nullptr;
   QLineEdit* seen_day_ = nullptr;
   QLineEdit* seen_note_ = nullptr;
+  KeptLine* seen_kept_ = nullptr;
   HistoryTable* repottings_ = nullptr;
   QLineEdit* repotted_day_ = nullptr;
   QComboBox* repotted_pot_ = nullptr;
   QComboBox* repotted_mix_ = nullptr;
   QCheckBox* bare_rooted_ = nullptr;
   QLineEdit* repotted_note_ = nullptr;
+  KeptLine* repotted_kept_ = nullptr;
   UnitSystem units_ = UnitSystem::metric;
 };
 

@@ -1,0 +1,111 @@
+// What somebody met who did a first season's work by keyboard: typing that outlives the window, undo from any line, keys that lead on.
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTableWidget>
+
+#include "jump_targets.hpp"
+#include "models/demonstration_record.hpp"
+#include "models/root_plan_desk.hpp"
+#include "models/sieve_table_model.hpp"
+#include "pages/bags_page.hpp"
+#include "pages/root_plan_tab.hpp"
+#include "pages/trees_page.hpp"
+#include "pages/trees_tab.hpp"
+#include "record_pages.hpp"
+#include "support.hpp"
+#include "text.hpp"
+#include "widgets/record_list_side.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+/// A second window on the record, as it is opened when the first one is gone.
+struct WindowAfterwards {
+  explicit WindowAfterwards(const RecordBook& gone) : record(RecordBook::open(gone.file()).value()), bench(test_catalogue()), window(bench, record.get()) {
+    window.resize(1280, 800);
+    window.show();
+    QApplication::setActiveWindow(&window);
+  }
+
+  std::unique_ptr<RecordBook> record;
+  Bench bench;
+  MainWindow window;
+};
+
+QString kept_tree(OpenWindow& open, const char* name) {
+  Tree tree;
+  tree.name = name;
+  tree.group = SpeciesGroup::conifer;
+  return open.record->add(tree, QStringLiteral("tree"));
+}
+
+void show_tree(MainWindow& window, const QString& id) {
+  window.record_pages()->show_trees();
+  window.record_pages()->trees().show_trees();
+  window.record_pages()->trees().trees().list().show_record(id);
+}
+
+}  // namespace
+
+TEST_CASE("A line begun in the log stands there again after the window, and is gone once it is written down", "[first_season]") {
+  OpenWindow open;
+  open.trigger("action_write_down");
+  open.type(QStringLiteral("first frost"));
+  {
+    WindowAfterwards again(*open.record);
+    auto* line = again.window.findChild<QLineEdit*>(QStringLiteral("log_text"));
+    CHECK(line->text() == QStringLiteral("first frost"));
+    again.window.findChild<QAction*>(QStringLiteral("action_write_down"))->trigger();
+    QTest::keyClick(line, Qt::Key_Return);
+    CHECK(again.record->workbook().count(RecordKind::log_entry) == 1);
+  }
+  WindowAfterwards third(*open.record);
+  CHECK(third.window.findChild<QLineEdit*>(QStringLiteral("log_text"))->text().isEmpty());
+}
+
+TEST_CASE("Notes begun for a tree wait for that tree, also after the window, and for no other", "[first_season]") {
+  OpenWindow open;
+  const QString pine = kept_tree(open, "pine");
+  const QString maple = kept_tree(open, "maple");
+  show_tree(open.window, pine);
+  open.find<QLineEdit>("tree_seen_note")->setFocus();
+  open.type(QStringLiteral("needles pale"));
+  open.find<QLineEdit>("tree_repotted_note")->setFocus();
+  open.type(QStringLiteral("cut by half"));
+  WindowAfterwards again(*open.record);
+  const auto text = [&](const char* name) { return again.window.findChild<QLineEdit*>(QLatin1String(name))->text(); };
+  show_tree(again.window, maple);
+  CHECK(text("tree_seen_note").isEmpty());
+  CHECK(text("tree_repotted_note").isEmpty());
+  show_tree(again.window, pine);
+  CHECK(text("tree_seen_note") == QStringLiteral("needles pale"));
+  CHECK(text("tree_repotted_note") == QStringLiteral("cut by half"));
+  again.window.findChild<QPushButton*>(QStringLiteral("tree_seen_keep"))->click();
+  show_tree(again.window, maple);
+  show_tree(again.window, pine);
+  CHECK(text("tree_seen_note").isEmpty());
+}
+
+TEST_CASE("Enter in the note on a repotting writes it down, and goes to the day where that can't be read", "[first_season]") {
+  OpenWindow open;
+  const QString pine = kept_tree(open, "pine");
+  show_tree(open.window, pine);
+  const auto repottings = [&] { return open.record->workbook().find(Id<Tree>{pine.toStdString()})->record.repottings; };
+  open.find<QLineEdit>("tree_repotted_day")->setText(QStringLiteral("10 March"));
+  open.find<QLineEdit>("tree_repotted_note")->setFocus();
+  open.type(QStringLiteral("cut by half"));
+  open.press(Qt::Key_Return);
+  CHECK(repottings().empty());
+  CHECK(open.find<QLabel>("tree_history_fault")->isVisible());
+  CHECK(QApplication::focusWidget() == open.find("tree_repotted_day"));
+  open.find<QLineEdit>("tree_repotted_day")->selectAll();
+  open.type(QStringLiteral("2024-03-10"));
+  open.press(Qt::Key_Return);
+  REQUIRE(repottings().size() == 1);
+  CHECK(repottings().front().note == "cut by half");
+}
