@@ -109,3 +109,27 @@ TEST_CASE("Enter in the note on a repotting writes it down, and goes to the day 
   REQUIRE(repottings().size() == 1);
   CHECK(repottings().front().note == "cut by half");
 }
+
+TEST_CASE("The row of a verdict's table that the keys come to is in sight", "[first_season]") {
+  OpenWindow open;
+  BenchState state = complete_bench();
+  state.components[0] = finished_component(QStringLiteral("P-1"), QStringLiteral("pumice"), {{"8", "60"}, {"5.6", "90"}, {"4", "110"}, {"2.8", "80"}, {"2", "40"}, {"1", "30"}}, "25", "435");
+  state.band_from = QStringLiteral("2");
+  state.band_to = QStringLiteral("6");
+  open.bench.open(state);
+  open.window.resize(1024, 700);
+  open.trigger("action_show_verdict");
+  for (const char* name : {"verdict_fractions", "verdict_openings"}) {
+    auto* table = open.find<QTableWidget>(name);
+    REQUIRE(table->rowCount() > 1);
+    table->setFocus(Qt::TabFocusReason);
+    for (int row = 0; row < table->rowCount(); ++row) {
+      INFO(name << ", row " << row);
+      table->setCurrentCell(row, 0);
+      const QRect cell = table->visualRect(table->currentIndex());
+      const QPoint middle = table->viewport()->mapTo(&open.window, cell.center());
+      CHECK(table->viewport()->visibleRegion().contains(cell.center()));
+      CHECK(open.window.rect().contains(middle));
+    }
+  }
+}

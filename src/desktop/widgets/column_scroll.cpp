@@ -1,6 +1,8 @@
 #include "column_scroll.hpp"
 
+#include <QAbstractItemView>
 #include <QEvent>
+#include <QItemSelectionModel>
 #include <QScrollBar>
 #include <algorithm>
 
@@ -43,6 +45,12 @@ void scroll_to(const QWidget& widget, const QRect& part) {
     const QPoint middle = widget.mapTo(column->widget(), part.center());
     column->ensureVisible(middle.x(), middle.y(), 0, part.height());
   }
+}
+
+void keep_current_in_sight(QAbstractItemView& table) {
+  QObject::connect(table.selectionModel(), &QItemSelectionModel::currentChanged, &table, [&table](const QModelIndex& current) {
+    if (table.hasFocus() && current.isValid()) scroll_to(*table.viewport(), table.visualRect(current));
+  });
 }
 
 }  // namespace gritwright::desktop

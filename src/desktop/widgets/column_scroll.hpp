@@ -1,6 +1,8 @@
 #pragma once
 #include <QScrollArea>
 
+class QAbstractItemView;
+
 namespace gritwright::desktop {
 
 /// A column that scrolls up and down only: it is never narrower than what stands in it, so that large text is not cut at the side.
@@ -21,5 +23,8 @@ class ColumnScroll : public QScrollArea {
 
 /// Scrolls the column that holds `widget`, and the page that holds the column, to a part of it. Only the Tab key does that by itself, a shortcut or an arrow doesn't.
 void scroll_to(const QWidget& widget, const QRect& part);
+
+/// For a table that is as high as its rows, so that the column scrolls in its stead: the cell one comes to by the keys is brought into sight. Its model must be set.
+void keep_current_in_sight(QAbstractItemView& table);
 
 }  // namespace gritwright::desktop

@@ -78,7 +78,7 @@ RecipesPanel::RecipesPanel(Bench& bench, PartsFinder& finder, QWidget* parent) :
   layout->addWidget(figures_);
   layout->addStretch(1);
   connect(table_, &QTableWidget::itemSelectionChanged, this, &RecipesPanel::refresh_chosen);
-  connect(table_, &QTableWidget::currentCellChanged, this, &RecipesPanel::bring_into_sight);
+  keep_current_in_sight(*table_);
   connect(&finder_, &PartsFinder::found_changed, this, &RecipesPanel::refresh);
   connect(&finder_.job(), &BackgroundJob::running_changed, this, &RecipesPanel::refresh);
   connect(&bench_, &Bench::units_changed, this, [this] {

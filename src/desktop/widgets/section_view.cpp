@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "column_scroll.hpp"
 #include "record_table.hpp"
 #include "text.hpp"
 
@@ -117,6 +118,7 @@ void SectionView::add_table(const QString& title, const PrintTable& source) {
     }
   }
   table->setModel(model);
+  keep_current_in_sight(*table);
   show_as_record_list(*table);
   table->setFont(font());
   const QFontMetrics metrics(font());

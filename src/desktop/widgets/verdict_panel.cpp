@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "column_scroll.hpp"
 #include "figure_panel.hpp"
 #include "models/range_keeper.hpp"
 #include "models/verdict_figures.hpp"
@@ -125,6 +126,7 @@ QTableWidget* VerdictPanel::table(const char* object_name, const QString& title,
   made->verticalHeader()->hide();
   made->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   made->horizontalHeader()->setHighlightSections(false);
+  keep_current_in_sight(*made);
   layout()->addWidget(heading);
   layout()->addWidget(made);
   return made;
