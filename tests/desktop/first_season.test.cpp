@@ -110,6 +110,47 @@ TEST_CASE("Enter in the note on a repotting writes it down, and goes to the day 
   CHECK(repottings().front().note == "cut by half");
 }
 
+TEST_CASE("A plan without a mix shows none when it is come to again from its tree", "[first_season][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const QString pine = kept_tree(open, "pine");
+  show_tree(open.window, pine);
+  RootPlanTab& plans = open.window.record_pages()->trees().plans();
+  for (int time = 0; time < 2; ++time) {
+    open.window.record_pages()->trees().show_plans();
+    plans.plan_tree(pine);
+    const auto kept = plans.desk().kept();
+    REQUIRE(kept);
+    REQUIRE_FALSE(kept->record.mix);
+    CHECK(open.find<QComboBox>("plan_mix")->currentText() == QStringLiteral("none yet"));
+  }
+}
+
+TEST_CASE("A plan is called after the pot it is for, also when that is changed, until it is given a name", "[first_season][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const QString pine = kept_tree(open, "pine");
+  show_tree(open.window, pine);
+  open.window.record_pages()->trees().show_plans();
+  RootPlanTab& plans = open.window.record_pages()->trees().plans();
+  plans.plan_tree(pine);
+  auto* pots = open.find<QComboBox>("plan_pot");
+  const auto take_pot = [&](int index) {
+    pots->setCurrentIndex(index);
+    emit pots->activated(index);
+    return open.record->workbook().find(Id<RecordedContainer>{pots->itemData(index).toString().toStdString()})->record.container.name;
+  };
+  const int other = pots->currentIndex() == 0 ? 1 : 0;
+  const std::string pot = take_pot(other);
+  CHECK(plans.desk().kept()->record.name == "pine into " + pot);
+  const auto kept = *plans.desk().kept();
+  KeptRootMassPlan named = kept.record;
+  named.name = "spring work";
+  REQUIRE(open.record->replace(kept, named, QStringLiteral("name")));
+  take_pot(1 - other);
+  CHECK(plans.desk().kept()->record.name == "spring work");
+}
+
 TEST_CASE("The row of a verdict's table that the keys come to is in sight", "[first_season]") {
   OpenWindow open;
   BenchState state = complete_bench();

@@ -15,6 +15,11 @@ namespace gritwright::desktop {
 
 namespace {
 
+/// "Crab apple into grey oval".
+std::string usual_name(const RootMassPlan& plan, const QString& tree) {
+  return RootPlanDesk::tr("%1 into %2").arg(plan.name.empty() ? tree : to_qt(plan.name), to_qt(plan.pot.name)).toStdString();
+}
+
 /// The mix that fills the rest, if one is chosen.
 struct Filling {
   Mix mix;
@@ -124,6 +129,9 @@ Problems RootPlanDesk::save(const QString& what, const std::function<void(RootMa
   if (Problems problems = check(now); !problems.empty() && !lacks_lengths_alone(now)) return problems;
   KeptRootMassPlan record = was->record;
   record.plan = write_root_mass_plan(now);
+  // A name that was given with the first pot goes with another; one that was typed stays.
+  const QString tree = record.tree ? to_qt(record.tree->text) : QString();
+  if (record.name == usual_name(*plan_, tree)) record.name = usual_name(now, tree);
   book_.replace(*was, std::move(record), tr("%1 of root-mass plan %2").arg(what, current_), QStringLiteral("root-plan/%1/%2").arg(current_, what));
   return {};
 }
@@ -173,7 +181,7 @@ QString RootPlanDesk::plan_for(const QString& tree_id) {
     if (!check(plan).empty() && !lacks_lengths_alone(plan)) plan.trunk_base.reset();
   }
   KeptRootMassPlan record;
-  record.name = tr("%1 into %2").arg(to_qt(plan.name.empty() ? tree_id.toStdString() : plan.name), to_qt(plan.pot.name)).toStdString();
+  record.name = usual_name(plan, tree_id);
   record.tree = tree->id;
   record.day = today();
   if (const Repotting* last = stands_in(tree->record); last != nullptr && last->mix) record.mix = newest_version(book_.workbook(), *last->mix);

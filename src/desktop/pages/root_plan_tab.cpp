@@ -186,6 +186,7 @@ QWidget* RootPlanTab::answer_side() {
   stop_table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   stop_table_->setTabKeyNavigation(false);
   stop_table_->verticalHeader()->hide();
+  keep_current_in_sight(*stop_table_);
   answers->addWidget(limits_);
   answers->addWidget(steps_);
   answers->addWidget(figures_);
@@ -332,19 +333,19 @@ void RootPlanTab::chosen() {
 }
 
 void RootPlanTab::refresh_choices() {
-  const auto fill = [this](QComboBox& box, RecordKind kind) {
+  const auto fill = [this](QComboBox& box, RecordKind kind, const QString& nothing = {}) {
     const QVariant was = box.currentData();
     // A plan whose pot is not in the library has none of its pots chosen, and that stays so.
     const bool none = box.count() > 0 && box.currentIndex() < 0;
     box.clear();
+    if (!nothing.isEmpty()) box.addItem(nothing, QString());
     for (const RecordLine& line : book_.workbook().list(kind)) box.addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title)), to_qt(line.ref.id));
     box.setCurrentIndex(none ? -1 : std::max(0, box.findData(was)));
   };
   fill(*trees_, RecordKind::tree);
   fill(*pots_, RecordKind::container);
   fill(*present_pots_, RecordKind::container);
-  fill(*mixes_, RecordKind::mix);
-  mixes_->insertItem(0, tr("none yet"), QString());
+  fill(*mixes_, RecordKind::mix, tr("none yet"));
 }
 
 void RootPlanTab::refresh() {
