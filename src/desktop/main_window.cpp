@@ -58,6 +58,7 @@
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
 #include "widgets/tab_order.hpp"
+#include "widgets/undo_keys.hpp"
 #include "widgets/verdict_panel.hpp"
 #include "window_memory.hpp"
 
@@ -102,6 +103,7 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
   make_help_menu();
   make_rooms();
   make_context_menus();
+  new UndoKeys(*this);
   statusBar()->setObjectName(QStringLiteral("status_bar"));
   connect(&bench_, &Bench::told, this, &MainWindow::say);
   connect(settings_page_, &SettingsPage::settings_changed, this, &MainWindow::set_settings);

@@ -151,6 +151,36 @@ TEST_CASE("A plan is called after the pot it is for, also when that is changed, 
   CHECK(plans.desk().kept()->record.name == "spring work");
 }
 
+TEST_CASE("From a line with nothing to undo the keys of undo and redo are the record's", "[first_season]") {
+  OpenWindow open;
+  const QString pine = kept_tree(open, "pine");
+  const auto there = [&] { return open.record->workbook().find(Id<Tree>{pine.toStdString()}).has_value(); };
+  for (const char* name : {"log_find", "log_text", "bags_find"}) {
+    INFO(name);
+    open.trigger(QLatin1String(name).startsWith(QLatin1String("log")) ? "action_page_log" : "action_page_bags");
+    open.find<QLineEdit>(name)->setFocus();
+    open.press(Qt::Key_Z, Qt::ControlModifier);
+    CHECK_FALSE(there());
+    open.press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    CHECK(there());
+    open.type(QStringLiteral("half"));
+    open.press(Qt::Key_Z, Qt::ControlModifier);
+    CHECK(open.find<QLineEdit>(name)->text().isEmpty());
+    CHECK(there());
+  }
+}
+
+TEST_CASE("A line taken out of the log by undo does not come back as typing", "[first_season]") {
+  OpenWindow open;
+  open.trigger("action_write_down");
+  open.type(QStringLiteral("first frost"));
+  open.press(Qt::Key_Return);
+  REQUIRE(open.record->workbook().count(RecordKind::log_entry) == 1);
+  open.press(Qt::Key_Z, Qt::ControlModifier);
+  CHECK(open.record->workbook().count(RecordKind::log_entry) == 0);
+  CHECK(open.find<QLineEdit>("log_text")->text().isEmpty());
+}
+
 TEST_CASE("The row of a verdict's table that the keys come to is in sight", "[first_season]") {
   OpenWindow open;
   BenchState state = complete_bench();

@@ -12,6 +12,7 @@
 
 #include "form_row.hpp"
 #include "text.hpp"
+#include "undo_keys.hpp"
 
 namespace gritwright::desktop {
 
@@ -180,13 +181,9 @@ void RecordForm::show_kept(Shown& shown) {
 
 bool RecordForm::eventFilter(QObject* watched, QEvent* event) {
   // A line claims the keys of undo even where it has nothing to undo: then they are the window's.
-  if (event->type() == QEvent::ShortcutOverride) {
-    const auto* const key = static_cast<QKeyEvent*>(event);
-    const auto* const line = qobject_cast<QLineEdit*>(watched);
-    if (line != nullptr && ((key->matches(QKeySequence::Undo) && !line->isUndoAvailable()) || (key->matches(QKeySequence::Redo) && !line->isRedoAvailable()))) {
-      event->ignore();
-      return true;
-    }
+  if (const auto* const line = qobject_cast<QLineEdit*>(watched); line != nullptr && is_undo_of_window(*line, *event)) {
+    event->ignore();
+    return true;
   }
   // A line does not take it for the end of typing when another window comes to the front, from which this one need not come back.
   if (event->type() == QEvent::FocusOut && static_cast<QFocusEvent*>(event)->reason() == Qt::ActiveWindowFocusReason) {
