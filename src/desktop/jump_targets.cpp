@@ -38,6 +38,12 @@ class JumpText {
 
 constexpr std::size_t most_targets = 40;  // more is a list to read, not to choose from
 
+/// The list has the keys then: a field of the record before would take what is typed next for its own.
+void go_to_line(RecordListSide& list, const QString& id) {
+  list.show_record(id);
+  list.table().setFocus();
+}
+
 void go_to(MainWindow& window, const RecordRef& ref) {
   RecordPages* pages = window.record_pages();
   if (pages == nullptr) return;
@@ -45,25 +51,26 @@ void go_to(MainWindow& window, const RecordRef& ref) {
   if (ref.kind == RecordKind::bag) {
     pages->show_bags();
     pages->bags().show_bag(id);
+    pages->bags().table().setFocus();
   } else if (ref.kind == RecordKind::fraction) {
     pages->show_bags();
     pages->bags().show_fraction(id);
   } else if (ref.kind == RecordKind::bin) {
     pages->show_bags();
     pages->bags().show_bins();
-    pages->bags().bins().list().show_record(id);
+    go_to_line(pages->bags().bins().list(), id);
   } else if (ref.kind == RecordKind::tree) {
     pages->show_trees();
     pages->trees().show_trees();
-    pages->trees().trees().list().show_record(id);
+    go_to_line(pages->trees().trees().list(), id);
   } else if (ref.kind == RecordKind::container) {
     pages->show_trees();
     pages->trees().show_pots();
-    pages->trees().pots().list().show_record(id);
+    go_to_line(pages->trees().pots().list(), id);
   } else if (ref.kind == RecordKind::root_mass_plan) {
     pages->show_trees();
     pages->trees().show_plans();
-    pages->trees().plans().list().show_record(id);
+    go_to_line(pages->trees().plans().list(), id);
   } else if (ref.kind == RecordKind::repotting_day && window.day_room() != nullptr) {
     window.day_room()->show();
     window.day_room()->page().show_day(id);

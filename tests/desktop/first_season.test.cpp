@@ -181,6 +181,44 @@ TEST_CASE("A line taken out of the log by undo does not come back as typing", "[
   CHECK(open.find<QLineEdit>("log_text")->text().isEmpty());
 }
 
+TEST_CASE("Going to a bag that is on screen books its own stock again, not that of the fraction chosen before", "[first_season][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  BagsPage& bags = open.window.record_pages()->bags();
+  open.trigger("action_page_bags");
+  const Stored<Fraction> fraction = open.record->workbook().all<Fraction>().front();
+  const auto booked_of = [&] {
+    open.find<QLineEdit>("bag_stock_amount")->setText(QStringLiteral("100 g"));
+    open.find<QPushButton>("bag_stock_enter")->click();
+    return open.record->workbook().all<StockEntry>().back().record.holder.id;
+  };
+  bags.show_bag(QStringLiteral("A-11"));
+  CHECK(booked_of() == "A-11");
+  bags.show_fraction(to_qt(fraction.id.text));
+  CHECK(booked_of() == fraction.id.text);
+  bags.show_bag(QStringLiteral("A-11"));
+  CHECK(booked_of() == "A-11");
+}
+
+TEST_CASE("Who goes to a record by its number has the keys in its list, so that nothing is typed into a field by accident", "[first_season]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const auto go = [&](const char* id) {
+    for (const JumpBox::Target& target : jump_targets(open.window, open.bench, open.record.get(), QLatin1String(id)))
+      if (target.text.contains(QLatin1String(id))) return target.go();
+    FAIL("nothing is called " << id);
+  };
+  open.trigger("action_page_bags");
+  open.find<QLineEdit>("bag_received")->setFocus();
+  go("A-11");
+  CHECK(QApplication::focusWidget() == open.find("bags_table"));
+  go("TR-02");
+  CHECK(QApplication::focusWidget() == &open.window.record_pages()->trees().trees().list().table());
+  open.find<QLineEdit>("tree_name")->setFocus();
+  go("TR-03");
+  CHECK(QApplication::focusWidget() == &open.window.record_pages()->trees().trees().list().table());
+}
+
 TEST_CASE("The row of a verdict's table that the keys come to is in sight", "[first_season]") {
   OpenWindow open;
   BenchState state = complete_bench();

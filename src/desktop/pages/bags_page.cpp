@@ -535,7 +535,8 @@ void BagsPage::choose() {
   const QModelIndex index = table_->currentIndex();
   const QString chosen = index.isValid() ? to_qt(list_->ref_at(index.row()).id) : QString();
   fraction_used_last_ = false;
-  if (chosen == current_ || chosen.isEmpty()) return;
+  // Its form is there already, but the line that books stock may be a fraction's.
+  if (chosen == current_ || chosen.isEmpty()) return show_stock_line();
   gone_->leave();
   current_ = chosen;
   book_.end_typing();
