@@ -242,3 +242,19 @@ TEST_CASE("The row of a verdict's table that the keys come to is in sight", "[fi
     }
   }
 }
+
+TEST_CASE("Net and sum are shown as finely as a balance weighs, and below zero there is no sum", "[first_season][regression]") {
+  OpenWindow open;
+  open.bench.edit(QStringLiteral("measure"), {}, [](BenchState& state) { state.components[0].sheet.measure = Measure::gross_and_tare; });
+  open.go_to_cell(0, SieveTableModel::retained);
+  open.type(QStringLiteral("421.0"));
+  open.press(Qt::Key_Tab);
+  open.type(QStringLiteral("311.5"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(0, SieveTableModel::net) == local("109.5 g"));
+  CHECK(open.find<QLabel>("balance")->text().contains(local("109.5 g")));
+  open.go_to_cell(0, SieveTableModel::retained);
+  open.type(QStringLiteral("66"));
+  open.press(Qt::Key_Return);
+  CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("\u2013")));
+}

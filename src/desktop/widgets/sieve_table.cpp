@@ -84,7 +84,9 @@ void SieveTable::fit_columns() {
   int columns = 0;
   for (int column = 0; column < SieveTableModel::check; ++column) {
     const QString heading = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-    const int width = std::max(metrics.horizontalAdvance(heading) + 2 * digit, 7 * digit);
+    // A net mass stands there with its unit: "1234.5 g", "0.864 oz".
+    const int digits = column == SieveTableModel::net ? 9 : 7;
+    const int width = std::max(metrics.horizontalAdvance(heading) + 2 * digit, digits * digit);
     setColumnWidth(column, width);
     if (!isColumnHidden(column)) columns += width;
   }
