@@ -258,3 +258,13 @@ TEST_CASE("Net and sum are shown as finely as a balance weighs, and below zero t
   open.press(Qt::Key_Return);
   CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("\u2013")));
 }
+
+TEST_CASE("Fractions that weigh more than the sample, with no pan above it, mark the sample's mass", "[first_season][refuses]") {
+  OpenWindow open;
+  BenchState state = complete_bench();
+  state.components[0] = finished_component(QStringLiteral("P-1"), QStringLiteral("pumice"), {{"8", "40.1"}, {"4", "197.8"}, {"2", "119"}}, "53.7", "395");
+  open.bench.open(state);
+  CHECK(open.bench.evaluation().components[0].faults.contains("/dry_mass_g"));
+  CHECK(open.find<QLineEdit>("dry_mass")->accessibleDescription().contains(local("410.6 g")));
+  CHECK(open.cell(0, SieveTableModel::check).isEmpty());
+}

@@ -112,15 +112,18 @@ class SheetReader {
     }
   }
 
-  /// A pan that is heavier than the whole sample is the one to look at.
+  /// A pan that is heavier than the whole sample is the one to look at; without one it is the sample's mass.
   void mark_too_heavy(const Problem& sum) {
     const auto start = test_.washed_dry_mass ? test_.washed_dry_mass : test_.dry_mass;
     const bool by_gross = sheet_.measure == Measure::gross_and_tare;
+    bool marked = false;
     for (std::size_t i = 0; start && i < evaluation_.net.size(); ++i) {
       if (!evaluation_.net[i] || !(*evaluation_.net[i] > *start)) continue;
       const PanKeys keys = i < sheet_.rows.size() ? row_keys(i) : pan_keys();
       read_.fault(by_gross ? keys.gross : keys.net, sum);
+      marked = true;
     }
+    if (!marked) read_.fault(test_.washed_dry_mass ? "/washed_dry_mass_g" : "/dry_mass_g", sum);
   }
 
   std::optional<Retained> fraction(const PanText& typed, const PanKeys& keys, std::size_t index) {
