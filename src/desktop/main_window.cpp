@@ -622,20 +622,14 @@ bool MainWindow::put_component(const ComponentSheet& component) {
 void MainWindow::open_container_file(const QString& path) {
   const auto container = open_container(path, bench_.catalogue());
   if (!container) return show_problems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), container.problems());
-  if (!put_pot(*container, tr("pot opened"))) return;
+  put_pot(*container, tr("pot opened"));
   show_mixes();
   mix_page_->show_pot();
 }
 
-bool MainWindow::put_pot(const Container& container, const QString& what) {
-  const auto sheet = sheet_of(container);
-  if (!sheet) {
-    say(tr("A pot given as a table of areas is read by the command line only, for now: choose another pot here."));
-    return false;
-  }
-  bench_.edit(what, {}, [&](BenchState& state) { state.pot = *sheet; });
+void MainWindow::put_pot(const Container& container, const QString& what) {
+  bench_.edit(what, {}, [&](BenchState& state) { state.pot = sheet_of(container); });
   if (container.bottom_layer || container.top_dressing) say(tr("Bottom layer and top dressing of the pot are not on this form and were left out."));
-  return true;
 }
 
 void MainWindow::set_text_percent(int percent) {

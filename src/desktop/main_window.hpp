@@ -74,7 +74,7 @@ class MainWindow : public QMainWindow {
   void tell_trouble(const Problem& problem);
 
   /// The pot in the mix's place for one; told and false where its form has no room for what the container is.
-  bool put_pot(const Container& container, const QString& what);
+  void put_pot(const Container& container, const QString& what);
 
   /// Writes the picture in front to `path`, by its ending png, svg or pdf; its data where it is csv.
   bool save_picture(const QString& path);

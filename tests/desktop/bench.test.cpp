@@ -157,10 +157,38 @@ TEST_CASE("What the pot's form has no field for survives being opened", "[bench]
   tray.mass = mass_kg(2.5);
   Bench bench(test_catalogue());
   BenchState state = empty_bench();
-  state.pot = sheet_of(tray).value();
+  state.pot = sheet_of(tray);
   bench.open(state);
   REQUIRE(bench.evaluation().pot);
   CHECK(bench.evaluation().pot->container() == tray);
+}
+
+TEST_CASE("A pot measured as heights and areas is one of the bench's pots, with each fault of its table below it", "[bench][roundtrip]") {
+  Container measured;
+  measured.shape = Shape::profile;
+  measured.areas = {{depth_cm(0), area_cm2(450)}, {depth_cm(4), area_cm2(520.5)}, {depth_cm(8), area_cm2(600)}};
+  measured.depth = depth_cm(8);
+  measured.freeboard = depth_cm(0.5);
+  Bench bench(test_catalogue());
+  BenchState state = complete_bench();
+  state.pot = sheet_of(measured);
+  bench.open(state);
+  REQUIRE(bench.evaluation().pot);
+  CHECK(bench.evaluation().pot->container() == measured);
+  CHECK(bench.evaluation().water.has_value());
+  CHECK(bench.evaluation().to_fill.has_value());
+  for (const char* faulty : {"0 450", "0 450; 4", "0 450; 4 -5", "4 520; 0 450", "rubbish"}) {
+    INFO(faulty);
+    state.pot.areas = QString::fromLatin1(faulty);
+    bench.open(state);
+    CHECK_FALSE(bench.evaluation().pot);
+    CHECK(bench.evaluation().faults.contains("/areas"));
+    CHECK(bench.evaluation().faults.size() == bench.evaluation().faults.count("/areas"));
+  }
+  state.pot.areas.clear();
+  bench.open(state);
+  CHECK_FALSE(bench.evaluation().pot);
+  CHECK(bench.evaluation().faults.empty());
 }
 
 TEST_CASE("A component with a fault leaves dashes, not the figures of another mix", "[bench][regression]") {

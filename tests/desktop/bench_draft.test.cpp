@@ -22,6 +22,7 @@ TEST_CASE("A draft comes back as it was typed, rubbish included", "[bench_draft]
   state.components[1].bag = QStringLiteral("P-03");
   state.pot.tilt = QStringLiteral("7");
   state.pot.fillet_radius = QStringLiteral("0.4");
+  state.pot.areas = QStringLiteral("0 450; 4 520,5");
   state.pot.tilt_axis = TiltAxis::width;
   state.components[1].sheet.pan.crumbs = QStringLiteral("2.5");
   state.components[1].sheet.resolution = QStringLiteral("0.1");
@@ -53,8 +54,8 @@ TEST_CASE("A draft of the version with one further pot is still read", "[bench_d
   const QByteArray counted = bytes_of(quint32{1}, state.find.also_pots[0]);
   REQUIRE(whole.count(counted) == 1);
   whole.replace(4, 4, bytes_of(quint32{5}));
-  // Nor did it know predictions, where the wanted grain came from, and days of screenings.
-  whole.chop(bytes_of(false, false, QString(), QString(), QString(), QString(), QString(), QString()).size());
+  // Nor did it know predictions, where the wanted grain came from, days of screenings, and tables of areas.
+  whole.chop(bytes_of(false, false, QString(), QString(), QString(), QString(), QString(), QString(), QString()).size());
   for (const QString& pot : {state.find.also_pots[0], QString()}) {
     QByteArray older = whole;
     older.replace(counted, bytes_of(pot));

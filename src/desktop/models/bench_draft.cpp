@@ -18,7 +18,8 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 8;
+constexpr quint32 version = 9;
+constexpr quint32 version_without_tables_of_areas = 8;
 constexpr quint32 version_without_screening_days = 7;
 constexpr quint32 version_without_predictions = 6;
 constexpr quint32 version_of_one_pot = 5;  // a search asked of one further pot, or none
@@ -115,6 +116,7 @@ void pass_state(Archive& archive, State& state) {
   auto& band = state.find.band;
   for (auto* text : {&band.from, &band.to, &band.from_before, &band.to_before}) archive.after(version_without_predictions, *text);
   for (auto& component : state.components) archive.after(version_without_screening_days, component.screening.day);
+  archive.after(version_without_tables_of_areas, pot.areas);
 }
 
 class Writer {

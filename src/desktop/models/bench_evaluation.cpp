@@ -7,6 +7,7 @@
 #include "gritwright/models/measured_properties.hpp"
 #include "gritwright/models/pot_notes.hpp"
 #include "sheet_reader.hpp"
+#include "typed_areas.hpp"
 
 namespace gritwright::desktop {
 
@@ -69,13 +70,19 @@ std::optional<Container> container_of(const PotSheet& sheet, Faults& faults) {
   FieldReader read(faults);
   Container pot;
   pot.shape = sheet.shape;
-  const auto rim = section_of(sheet.shape, sheet.rim_length, sheet.rim_width, "/rim", read);
-  if (sheet.shape != Shape::bowl) pot.base = section_of(sheet.shape, sheet.base_length, sheet.base_width, "/base", read);
+  const bool by_areas = sheet.shape == Shape::profile;
+  if (by_areas && !sheet.areas.trimmed().isEmpty()) {
+    auto areas = parse_areas(sheet.areas);
+    for (const Problem& problem : areas.problems()) read.fault("/areas", problem);
+    if (areas) pot.areas = std::move(areas).value();
+  }
+  const auto rim = by_areas ? std::optional(Section{}) : section_of(sheet.shape, sheet.rim_length, sheet.rim_width, "/rim", read);
+  if (sheet.shape != Shape::bowl && !by_areas) pot.base = section_of(sheet.shape, sheet.base_length, sheet.base_width, "/base", read);
   if (sheet.shape == Shape::drum) {
     if (const auto middle = read.length(sheet.middle, "/middle/diameter_cm")) pot.middle = Section{*middle, *middle};
   }
   if (sheet.shape == Shape::superellipse) pot.exponent = read.number(sheet.exponent, "/exponent");
-  const auto depth = read.length(sheet.depth, "/depth_cm");
+  const auto depth = !by_areas ? read.length(sheet.depth, "/depth_cm") : pot.areas.empty() ? std::nullopt : std::optional(pot.areas.back().height.quantity());
   if (const auto freeboard = read.length(sheet.freeboard, "/freeboard_cm")) pot.freeboard = Depth(*freeboard);
   if (const auto fill = read.volume_ml(sheet.water_fill, "/water_fill_ml")) pot.water_fill = PotVolume(*fill);
   if (const auto saucer = read.length(sheet.saucer, "/saucer_cm")) pot.saucer = Depth(*saucer);
@@ -84,13 +91,18 @@ std::optional<Container> container_of(const PotSheet& sheet, Faults& faults) {
   if (const auto tilt = read.number(sheet.tilt, "/tilt_deg")) pot.tilt.angle = angle_deg(*tilt);
   pot.tilt.axis = sheet.tilt_axis;
   if (const auto corner = read.length(sheet.corner_radius, "/corner_radius_cm"); corner && sheet.shape == Shape::rectangular) pot.corner_radius = *corner;
-  if (const auto fillet = read.length(sheet.fillet_radius, "/fillet_radius_cm"); fillet && sheet.shape != Shape::bowl) pot.fillet_radius = *fillet;
+  if (const auto fillet = read.length(sheet.fillet_radius, "/fillet_radius_cm"); fillet && sheet.shape != Shape::bowl && !by_areas) pot.fillet_radius = *fillet;
   if (const auto mass = read.number(sheet.mass, "/mass_kg")) pot.mass = mass_kg(*mass);
   if (!rim || !depth || faults.size() > before) return std::nullopt;
   pot.rim = *rim;
   pot.depth = Depth(*depth);
-  const Problems problems = check(pot);
-  for (const Problem& problem : problems) read.fault(problem.where.pointer, problem);
+  Problems problems = check(pot);
+  // Too few rows say it all; a depth that they don't give is no second fault.
+  if (by_areas && pot.areas.size() < 2) std::erase_if(problems, [](const Problem& problem) { return problem.where.pointer != "/areas"; });
+  for (const Problem& problem : problems) {
+    const bool of_table = by_areas && (problem.where.pointer.starts_with("/areas") || problem.where.pointer == "/depth_cm");
+    read.fault(of_table ? "/areas" : problem.where.pointer, problem);
+  }
   return problems.empty() ? std::optional(pot) : std::nullopt;
 }
 

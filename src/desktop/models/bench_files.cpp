@@ -107,7 +107,7 @@ Result<BenchState> demonstration(const Catalogue& catalogue) {
   const auto pot = open_container(root + QStringLiteral("/containers/tray_01.json"), catalogue);
   append(problems, pot.problems());
   if (!problems.empty()) return problems;
-  if (const auto sheet = sheet_of(*pot)) state.pot = *sheet;
+  state.pot = sheet_of(*pot);
   return state;
 }
 

@@ -88,6 +88,7 @@ struct PotSheet {
   QString base_width;
   QString middle;
   QString exponent;
+  QString areas;  ///< heights and areas, of a pot measured so
   QString depth;
   QString freeboard;
   QString water_fill;

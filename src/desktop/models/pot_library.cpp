@@ -33,7 +33,7 @@ std::vector<KeptPot> pots_for_bench(const OpenWorkbook& workbook) {
   for (const RecordLine& line : workbook.list(RecordKind::container, newest)) {
     const auto one = workbook.find(Id<RecordedContainer>{line.ref.id});
     if (!one || one->record.given_away) continue;
-    if (auto sheet = sheet_of(one->record.container)) pots.push_back({to_qt(one->id.text), to_qt(one->record.container.name), std::move(*sheet)});
+    pots.push_back({to_qt(one->id.text), to_qt(one->record.container.name), sheet_of(one->record.container)});
   }
   std::ranges::reverse(pots);
   return pots;

@@ -23,7 +23,7 @@ struct KeptPot {
   PotSheet sheet;
 };
 
-/// The newest two hundred pots that were not given away, oldest first; those known by a table of areas only are left out, for the bench has no form for one.
+/// The newest two hundred pots that were not given away, oldest first.
 [[nodiscard]] std::vector<KeptPot> pots_for_bench(const OpenWorkbook& workbook);
 
 /// The pot of the library that equals a plan's: plans hold their pots by value. Empty where it was changed since.

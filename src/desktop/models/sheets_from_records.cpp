@@ -3,6 +3,7 @@
 #include <QLocale>
 
 #include "text.hpp"
+#include "typed_areas.hpp"
 
 namespace gritwright::desktop {
 
@@ -71,12 +72,15 @@ ComponentSheet component_of(const SieveTest& test, const QString& name) {
   return component;
 }
 
-std::optional<PotSheet> sheet_of(const Container& container) {
-  if (container.shape == Shape::profile) return std::nullopt;
+PotSheet sheet_of(const Container& container) {
   PotSheet sheet;
   sheet.shape = container.shape;
-  sheet.rim_length = centimetres(container.rim.length);
-  sheet.rim_width = centimetres(container.rim.width);
+  if (container.shape == Shape::profile) {
+    sheet.areas = areas_text(container.areas);
+  } else {
+    sheet.rim_length = centimetres(container.rim.length);
+    sheet.rim_width = centimetres(container.rim.width);
+  }
   if (container.base) {
     sheet.base_length = centimetres(container.base->length);
     sheet.base_width = centimetres(container.base->width);

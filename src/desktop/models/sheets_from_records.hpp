@@ -10,7 +10,7 @@ namespace gritwright::desktop {
 /// A component of one part from a sieve test: its material, lot and densities where it names them.
 [[nodiscard]] ComponentSheet component_of(const SieveTest& test, const QString& name);
 
-/// A container's lengths as typed. Empty for a profile, which is a table and not on this form.
-[[nodiscard]] std::optional<PotSheet> sheet_of(const Container& container);
+/// A container's lengths as typed, or its table of areas.
+[[nodiscard]] PotSheet sheet_of(const Container& container);
 
 }  // namespace gritwright::desktop

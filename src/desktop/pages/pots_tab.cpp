@@ -157,7 +157,6 @@ QWidget* PotsTab::form_side() {
   shapes_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   shapes_->setMinimumContentsLength(14);
   for (const auto& [shape, name] : pot_shapes()) shapes_->addItem(name, static_cast<int>(shape));
-  shapes_->addItem(tr("table of areas"), static_cast<int>(Shape::profile));
   connect(shapes_, &QComboBox::activated, this, [this](int index) { set_shape(static_cast<Shape>(shapes_->itemData(index).toInt())); });
   form_->add(tr("&Shape"), shapes_);
   add_length_rows();

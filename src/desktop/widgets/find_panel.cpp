@@ -194,9 +194,7 @@ void FindPanel::choose_pot(int index) {
   const auto& pots = finder_.shelf().pots;
   const auto chosen = std::ranges::find(pots, id, &ShelfPot::id);
   if (chosen == pots.end()) return;
-  const auto sheet = sheet_of(chosen->container);
-  if (!sheet) return emit bench_.told(tr("A pot given as a table of areas is read by the command line only, for now: choose another pot here."));
-  bench_.edit(tr("pot %1").arg(pots_->itemText(index)), {}, [&](BenchState& state) { state.pot = *sheet; });
+  bench_.edit(tr("pot %1").arg(pots_->itemText(index)), {}, [&](BenchState& state) { state.pot = sheet_of(chosen->container); });
 }
 
 void FindPanel::wish_typed(WishRow row, const WishText& wish) {
@@ -273,8 +271,7 @@ void FindPanel::refresh_choices() {
   for (const ShelfPot& pot : finder_.shelf().pots) {
     const QString name = pot.container.name.empty() ? pot.id : QStringLiteral("%1 %2").arg(pot.id, to_qt(pot.container.name));
     pots.emplace_back(name, pot.id);
-    const auto as_typed = sheet_of(pot.container);
-    if (as_typed && *as_typed == bench_.state().pot) chosen = pot.id;
+    if (sheet_of(pot.container) == bench_.state().pot) chosen = pot.id;
   }
   fill(pots_, pots, chosen);
   whole_->setCurrentIndex(sheet.whole ? 0 : 1);

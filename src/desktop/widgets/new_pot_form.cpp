@@ -1,7 +1,6 @@
 #include "new_pot_form.hpp"
 
 #include <QComboBox>
-#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -12,7 +11,6 @@
 #include <utility>
 
 #include "models/bench_evaluation.hpp"
-#include "models/typed_areas.hpp"
 #include "pot_form.hpp"
 #include "record_form.hpp"
 #include "text.hpp"
@@ -20,9 +18,6 @@
 namespace gritwright::desktop {
 
 namespace {
-
-/// The words of the pots that are kept.
-QString as_of_kept_pots(const char* text) { return QCoreApplication::translate("gritwright::desktop::PotsTab", text); }
 
 QString draft_of_pot(const char* key) { return QStringLiteral("new_pot/") + QLatin1String(key); }
 
@@ -48,7 +43,6 @@ NewPotForm::NewPotForm(QWidget* parent) : QFrame(parent), form_(new RecordForm(t
   shapes_->setObjectName(QStringLiteral("new_pot_shape"));
   shapes_->setAccessibleName(tr("Shape"));
   for (const auto& [shape, name] : pot_shapes()) shapes_->addItem(name, static_cast<int>(shape));
-  shapes_->addItem(as_of_kept_pots("table of areas"), static_cast<int>(gritwright::Shape::profile));
   connect(shapes_, &QComboBox::activated, this, [this](int index) {
     sheet_.shape = static_cast<gritwright::Shape>(shapes_->itemData(index).toInt());
     QSettings().setValue(draft_of_pot("shape"), static_cast<int>(sheet_.shape));
@@ -104,9 +98,9 @@ void NewPotForm::add_length(const char* key, const QString& label, const QString
 }
 
 void NewPotForm::add_areas() {
-  auto* field = form_->add({QStringLiteral("new_pot_areas"), as_of_kept_pots("Heights and areas"), Kind::words, as_of_kept_pots("cm and cm2 from the floor: 0 450; 4 520; 8 600"), [this] { return areas_; },
+  auto* field = form_->add({QStringLiteral("new_pot_areas"), as_of_kept_pots("Heights and areas"), Kind::words, as_of_kept_pots("cm and cm2 from the floor: 0 450; 4 520; 8 600"), [this] { return sheet_.areas; },
                             [this](const QString& text) -> Problems {
-                              areas_ = text;
+                              sheet_.areas = text;
                               QSettings().setValue(draft_of_pot("areas"), text);
                               work_out();
                               Problems here;
@@ -146,26 +140,9 @@ void NewPotForm::read() {
   sheet_.rim_width = text("rim_width");
   sheet_.middle = text("middle");
   sheet_.depth = text("depth");
-  areas_ = text("areas");
+  sheet_.areas = text("areas");
   form_->refresh(true);
   work_out();
-}
-
-std::optional<Container> NewPotForm::pot_by_areas() {
-  auto areas = parse_areas(areas_);
-  Problems problems = areas.problems();
-  Container pot;
-  if (areas && !areas_.trimmed().isEmpty()) {
-    pot.shape = gritwright::Shape::profile;
-    pot.areas = std::move(areas).value();
-    if (!pot.areas.empty()) pot.depth = pot.areas.back().height;
-    pot.freeboard = depth_cm(0.5);
-    problems = check(pot);
-    // Too few rows say it all; a depth that they don't give is no second fault.
-    if (pot.areas.size() < 2) std::erase_if(problems, [](const Problem& problem) { return problem.where.pointer != "/areas"; });
-  }
-  for (const Problem& problem : problems) faults_.emplace(problem.where.pointer, problem);
-  return problems.empty() && !pot.areas.empty() ? std::optional(pot) : std::nullopt;
 }
 
 void NewPotForm::work_out() {
@@ -174,7 +151,7 @@ void NewPotForm::work_out() {
   typed_so_far.freeboard = QStringLiteral("0.5");
   if (sheet_.shape == gritwright::Shape::superellipse) typed_so_far.exponent = QStringLiteral("4");
   faults_.clear();
-  pot_ = sheet_.shape == gritwright::Shape::profile ? pot_by_areas() : container_of(typed_so_far, faults_);
+  pot_ = container_of(typed_so_far, faults_);
   if (pot_) pot_->name = (name_.trimmed().isEmpty() ? tr("pot") : name_.trimmed()).toStdString();
   keep_->setEnabled(pot_.has_value());
   emit typed();

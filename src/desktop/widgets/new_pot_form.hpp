@@ -43,15 +43,12 @@ class NewPotForm : public QFrame {
   void add_areas();
   void read();
   void work_out();
-  /// The pot of a table of areas as typed; its rim is the table's last row.
-  [[nodiscard]] std::optional<Container> pot_by_areas();
 
   RecordForm* form_;
   QComboBox* shapes_;
   QPushButton* keep_;
   QString name_;
   PotSheet sheet_;
-  QString areas_;
   std::multimap<std::string, Problem> faults_;
   std::optional<Container> pot_;
 };

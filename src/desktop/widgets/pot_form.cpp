@@ -1,6 +1,7 @@
 #include "pot_form.hpp"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -17,10 +18,12 @@ TextPlace pot_text(QString PotSheet::*member) {
 
 }  // namespace
 
+QString as_of_kept_pots(const char* text) { return QCoreApplication::translate("gritwright::desktop::PotsTab", text); }
+
 std::vector<std::pair<Shape, QString>> pot_shapes() {
   return {{Shape::rectangular, PotForm::tr("rectangle")}, {Shape::oval, PotForm::tr("oval")}, {Shape::round, PotForm::tr("round")}, {Shape::hexagonal, PotForm::tr("hexagon")},
           {Shape::octagonal, PotForm::tr("octagon")}, {Shape::drum, PotForm::tr("drum, lip turned in")}, {Shape::superellipse, PotForm::tr("rectangle with soft corners")},
-          {Shape::bowl, PotForm::tr("bowl")}};
+          {Shape::bowl, PotForm::tr("bowl")}, {Shape::profile, as_of_kept_pots("table of areas")}};
 }
 
 PotForm::PotForm(Bench& bench, QWidget* parent)
@@ -63,7 +66,8 @@ PotForm::PotForm(Bench& bench, QWidget* parent)
 void PotForm::add_lengths() {
   const auto shape = [this] { return bench_.state().pot.shape; };
   const auto with_width = [shape] { return has_width(shape()); };
-  const auto with_base = [shape] { return shape() != Shape::bowl; };
+  const auto with_lengths = [shape] { return shape() != Shape::profile; };
+  const auto with_base = [shape] { return shape() != Shape::bowl && shape() != Shape::profile; };
   const auto named = [shape](const QString& length, const QString& diameter, const QString& flats) {
     return [=] {
       if (has_width(shape())) return length;
@@ -75,7 +79,7 @@ void PotForm::add_lengths() {
     return std::vector<std::string>{start, start + "/length_cm", start + "/diameter_cm", start + "/across_flats_cm"};
   };
   form_->add({QStringLiteral("rim_length"), tr("Rim, length"), Kind::length, [] { return tr("rim of the pot"); }, pot_text(&PotSheet::rim_length), fields("/rim"),
-              tr("inside, at the rim"), {}, {}, named(tr("Rim, length"), tr("Rim, diameter"), tr("Rim, across flats"))});
+              tr("inside, at the rim"), with_lengths, {}, named(tr("Rim, length"), tr("Rim, diameter"), tr("Rim, across flats"))});
   form_->add({QStringLiteral("rim_width"), tr("Rim, &width"), Kind::length, [] { return tr("rim width of the pot"); }, pot_text(&PotSheet::rim_width), {"/rim/width_cm"},
               tr("inside, at the rim"), with_width, {}, {}});
   form_->add({QStringLiteral("middle"), tr("&Middle, diameter"), Kind::length, [] { return tr("middle of the pot"); }, pot_text(&PotSheet::middle),
@@ -87,7 +91,9 @@ void PotForm::add_lengths() {
   form_->add({QStringLiteral("exponent"), tr("Corner e&xponent"), Kind::number, [] { return tr("corner exponent of the pot"); }, pot_text(&PotSheet::exponent), {"/exponent"},
               tr("2 an ellipse, 4 soft corners, 6 nearly square"), [shape] { return shape() == Shape::superellipse; }, {}, {}});
   form_->add({QStringLiteral("depth"), tr("Dep&th inside"), Kind::length, [] { return tr("depth of the pot"); }, pot_text(&PotSheet::depth), {"/depth_cm"},
-              tr("floor to rim"), {}, {}, {}});
+              tr("floor to rim"), with_lengths, {}, {}});
+  form_->add({QStringLiteral("pot_areas"), as_of_kept_pots("Heights and areas"), Kind::words, [] { return as_of_kept_pots("table of areas"); }, pot_text(&PotSheet::areas), {"/areas"},
+              as_of_kept_pots("cm and cm2 from the floor: 0 450; 4 520; 8 600"), [shape] { return shape() == Shape::profile; }, {}, {}});
 }
 
 void PotForm::add_fill() {

@@ -12,7 +12,10 @@ namespace gritwright::desktop {
 
 class FieldForm;
 
-/// The shapes whose lengths can be typed, by the names they are chosen by.
+/// A text of the page of pots that are kept, in its words.
+[[nodiscard]] QString as_of_kept_pots(const char* text);
+
+/// The shapes of pots, by the names they are chosen by.
 [[nodiscard]] std::vector<std::pair<Shape, QString>> pot_shapes();
 
 /// The container: one of the grower's own or shape, inside lengths, fill line and how the mix is placed.
