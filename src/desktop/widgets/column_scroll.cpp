@@ -1,8 +1,10 @@
 #include "column_scroll.hpp"
 
 #include <QAbstractItemView>
+#include <QCoreApplication>
 #include <QEvent>
 #include <QItemSelectionModel>
+#include <QLayout>
 #include <QScrollBar>
 #include <algorithm>
 
@@ -51,6 +53,17 @@ void keep_current_in_sight(QAbstractItemView& table) {
   QObject::connect(table.selectionModel(), &QItemSelectionModel::currentChanged, &table, [&table](const QModelIndex& current) {
     if (table.hasFocus() && current.isValid()) scroll_to(*table.viewport(), table.visualRect(current));
   });
+}
+
+void lay_out_now(QWidget& part) {
+  constexpr int rounds = 3;  // what became wider may need less height, and what is beside it other lines
+  for (int round = 0; round < rounds; ++round) {
+    for (QWidget* around = &part; around != nullptr && !around->isWindow(); around = around->parentWidget()) {
+      QCoreApplication::sendPostedEvents(around, QEvent::LayoutRequest);
+      if (around->layout() != nullptr) around->layout()->activate();
+    }
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+  }
 }
 
 }  // namespace gritwright::desktop

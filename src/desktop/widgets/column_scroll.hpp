@@ -27,4 +27,8 @@ void scroll_to(const QWidget& widget, const QRect& part);
 /// For a table that is as high as its rows, so that the column scrolls in its stead: the cell one comes to by the keys is brought into sight. Its model must be set.
 void keep_current_in_sight(QAbstractItemView& table);
 
+/// Lays out at once what changed in a part, and all around it. Columns within columns would else follow one after the other, each in a round of the event loop, and
+/// what was opened would be painted over what stood there.
+void lay_out_now(QWidget& part);
+
 }  // namespace gritwright::desktop

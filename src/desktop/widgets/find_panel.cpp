@@ -67,6 +67,7 @@ FindPanel::FindPanel(Bench& bench, PartsFinder& finder, QWidget* parent) : QFram
   connect(more_button_, &QToolButton::toggled, this, [this](bool on) {
     more_button_->setArrowType(on ? Qt::DownArrow : Qt::RightArrow);
     more_->setVisible(on);
+    lay_out_now(*more_);
   });
   connect(&finder_, &PartsFinder::setup_changed, this, &FindPanel::refresh);
   connect(&bench_, &Bench::units_changed, this, &FindPanel::refresh);
