@@ -84,6 +84,12 @@ std::vector<QPointF> legend_places(const QFontMetrics& metrics, double width, st
   return places;
 }
 
+QString trunk_name() { return RootPlanView::tr("trunk"); }
+QString front_name() { return RootPlanView::tr("old front"); }
+
+/// Letters, for the steps of a plan have numbers.
+QString letter_of(qsizetype at) { return QString(QChar(static_cast<char16_t>(u'a' + at))); }
+
 QString plan_cm_text(Length length, UnitSystem units) { return to_local(depth_text(Depth(length), units)); }
 
 }  // namespace
@@ -221,7 +227,71 @@ void RootPlanView::paint_legend(QPainter& painter) const {
   }
 }
 
-std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView::places() const {
+std::vector<RootPlanView::NamedCut> RootPlanView::named_cuts(const RootView& view) const {
+  std::vector<NamedCut> cuts;
+  for (const ViewCut& cut : view.cuts) cuts.push_back({QStringLiteral("%1 %2").arg(old_face_text(cut.cut.face), plan_cm_text(cut.cut.depth, units_)), cut.at});
+  return cuts;
+}
+
+QStringList RootPlanView::all_names() const {
+  QStringList names;
+  const RootViews& views = *desk_.outcome()->views;
+  for (const RootView* view : {&views.side, &views.top})
+    for (const NamedCut& cut : named_cuts(*view))
+      if (!names.contains(cut.name)) names << cut.name;
+  if (desk_.worked() != nullptr && desk_.worked()->fits) names << trunk_name() << front_name();
+  return names;
+}
+
+QStringList RootPlanView::key() const {
+  const auto both = places_beside({});
+  if (!both) return {};
+  // Left and right of it, names leave the middle of the root mass in sight.
+  constexpr double most_covered = 0.55;
+  QPolygonF outline;
+  for (const ViewPoint& point : desk_.outcome()->views->side.before) outline << QPointF(in_cm(point.across), in_cm(point.along));
+  const double room = most_covered * outline.boundingRect().width() * both->first.pixels_per_cm;
+  const QStringList names = all_names();
+  const bool fit = std::ranges::all_of(names, [&](const QString& name) { return fontMetrics().horizontalAdvance(name) <= room; });
+  return fit ? QStringList() : names;
+}
+
+RootPlanView::Key RootPlanView::laid_key() const {
+  Key below{key(), {}, {}};
+  if (below.names.isEmpty()) return below;
+  Key beside = below;
+  const double line = fontMetrics().height();
+  double widest = 0;
+  QPointF next(plan_gap, plan_gap);
+  for (const QString& name : below.names) {
+    const double taken = 1.5 * line + fontMetrics().horizontalAdvance(name) + plan_gap;
+    if (next.x() > plan_gap && next.x() + taken > width()) next = {plan_gap, next.y() + line + 4};
+    below.places.push_back(next);
+    next.rx() += taken;
+    widest = std::max(widest, taken);
+    beside.places.emplace_back(0.0, legend_height() + plan_gap + static_cast<double>(beside.places.size()) * (line + 4));
+  }
+  below.taken = {0, next.y() + line + 4};
+  for (QPointF& place : below.places) place.ry() += height() - below.taken.height();
+  for (QPointF& place : beside.places) place.setX(width() - widest);
+  beside.taken = {widest, 0};
+  // Where the pictures are the larger.
+  const bool has_room = beside.places.back().y() + line <= height();
+  return has_room && places_beside(beside.taken)->first.pixels_per_cm > places_beside(below.taken)->first.pixels_per_cm ? beside : below;
+}
+
+void RootPlanView::paint_key(QPainter& painter, const Key& key) const {
+  const double line = fontMetrics().height();
+  for (qsizetype at = 0; at < key.names.size(); ++at) {
+    const QPointF& corner = key.places[static_cast<std::size_t>(at)];
+    paint_letter(painter, letter_of(at), QRectF(corner, QSizeF(line, line)));
+    painter.drawText(corner + QPointF(1.5 * line, fontMetrics().ascent()), key.names[at]);
+  }
+}
+
+std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView::places() const { return places_beside(laid_key().taken); }
+
+std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView::places_beside(const QSizeF& taken) const {
   const RootPlanOutcome* outcome = desk_.outcome();
   if (outcome == nullptr || !outcome->views) return std::nullopt;
   const auto bounds = [](const RootView& view) {
@@ -246,24 +316,29 @@ std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView:
     top = top.united(around(outcome->views->top.trunk_base, front_drawn_cm));
   }
   const double line = fontMetrics().height();
-  const double head = legend_height() + line;
-  // The names of cuts stand out on either side; two of them must not meet.
-  const double between = fontMetrics().horizontalAdvance(old_face_text(Face::right)) + plan_gap;
-  const double room_x = width() - 3 * plan_gap;
-  const double room_y = height() - head - 2 * plan_gap - line;
+  const bool has_key = !taken.isNull();
+  // The names of cuts stand out on all sides; two of them must not meet. Letters need less.
+  const double around = has_key ? line / 2 : line;
+  double between = line + plan_gap;
+  if (!has_key)
+    for (const QString& name : all_names()) between = std::max(between, fontMetrics().horizontalAdvance(name) + plan_gap);
+  const double wide = width() - taken.width();
+  const double head = legend_height() + around;
+  const double room_x = wide - 3 * plan_gap;
+  const double room_y = height() - taken.height() - head - 2 * plan_gap - around;
   const double beside = std::min((room_x - between) / (side.width() + top.width()), room_y / std::max(side.height(), top.height()));
   const double stacked = std::min((room_x + plan_gap) / std::max(side.width(), top.width()), (room_y - line - plan_gap) / (side.height() + top.height()));
   const double scale = std::max(0.5, std::max(beside, stacked));
   // The origin is the middle of the floor; up on the widget is up or back in the pot.
   if (beside >= stacked) {
     const double y = head + room_y / 2;
-    const double left = (width() - (side.width() + top.width()) * scale - between) / 2;
+    const double left = (wide - (side.width() + top.width()) * scale - between) / 2;
     return std::pair{Place{{left - side.left() * scale, y + (side.top() + side.height() / 2) * scale}, scale},
                      Place{{left + side.width() * scale + between - top.left() * scale, y + (top.top() + top.height() / 2) * scale}, scale}};
   }
   const double first = head;
-  return std::pair{Place{{width() / 2.0, first + (side.top() + side.height()) * scale}, scale},
-                   Place{{width() / 2.0, first + side.height() * scale + plan_gap + line + (top.top() + top.height()) * scale}, scale}};
+  return std::pair{Place{{wide / 2, first + (side.top() + side.height()) * scale}, scale},
+                   Place{{wide / 2, first + side.height() * scale + plan_gap + line + (top.top() + top.height()) * scale}, scale}};
 }
 
 void RootPlanView::paintEvent(QPaintEvent*) {
@@ -277,10 +352,12 @@ void RootPlanView::paintEvent(QPaintEvent*) {
     return;
   }
   const std::vector<QRectF> handles = handle_places(both->first, both->second);
+  const Key listed = laid_key();
   std::vector<QRectF> names = handles;
-  paint_view(painter, desk_.outcome()->views->side, both->first, false, handles, names);
-  paint_view(painter, desk_.outcome()->views->top, both->second, true, handles, names);
-  paint_rings(painter, both->first, both->second, names);
+  paint_view(painter, desk_.outcome()->views->side, both->first, false, handles, listed, names);
+  paint_view(painter, desk_.outcome()->views->top, both->second, true, handles, listed, names);
+  paint_rings(painter, both->first, both->second, listed, names);
+  paint_key(painter, listed);
   paint_legend(painter);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
@@ -289,7 +366,7 @@ void RootPlanView::paintEvent(QPaintEvent*) {
   }
 }
 
-void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, const std::vector<QRectF>& handles, std::vector<QRectF>& names) const {
+void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, const std::vector<QRectF>& handles, const Key& key, std::vector<QRectF>& names) const {
   const PlanInks all = plan_inks(palette());
   const auto at = [&](Length across, Length along) { return QPointF(place.origin.x() + in_cm(across) * place.pixels_per_cm, place.origin.y() - in_cm(along) * place.pixels_per_cm); };
   const auto polygon = [&](const ViewOutline& outline) {
@@ -334,23 +411,30 @@ void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Pla
   painter.setPen(QPen(palette().color(QPalette::Text), 2));
   painter.drawLine(trunk - QPointF(6, 0), trunk + QPointF(6, 0));
   painter.drawLine(trunk - QPointF(0, 6), trunk + QPointF(0, 6));
-  for (const ViewCut& cut : view.cuts) {
-    const QString text = QStringLiteral("%1 %2").arg(old_face_text(cut.cut.face), plan_cm_text(cut.cut.depth, units_));
-    QPointF where = at(cut.at.across, cut.at.along);
-    const double wide = fontMetrics().horizontalAdvance(text);
-    where.setX(std::clamp(where.x() - wide / 2, 2.0, std::max(2.0, width() - wide - 2)));
-    where.setY(std::clamp(where.y() - 3, legend_height() + fontMetrics().ascent(), height() - 3.0));
-    QRectF words(where.x() - 2, where.y() - fontMetrics().ascent(), wide + 4, fontMetrics().height());
+  for (const NamedCut& cut : named_cuts(view)) {
+    const double high = fontMetrics().height();
+    const double wide = key.names.isEmpty() ? fontMetrics().horizontalAdvance(cut.name) + 4 : high;
+    const QPointF middle = at(cut.at.across, cut.at.along);
+    QRectF words(0, 0, wide, high);
+    words.moveLeft(std::clamp(middle.x() - wide / 2, 0.0, std::max(0.0, width() - key.taken.width() - wide)));
+    words.moveTop(std::clamp(middle.y() - 3 - fontMetrics().ascent(), legend_height(), std::max(legend_height(), height() - key.taken.height() - high)));
     for (const QRectF& handle : handles)
       if (words.intersects(handle) && handle.left() > words.width() + 2) words.moveRight(handle.left());
-    paint_name(painter, text, words, names);
+    paint_name(painter, cut.name, words, key, names);
   }
 }
 
-void RootPlanView::paint_name(QPainter& painter, const QString& name, const QRectF& wanted, std::vector<QRectF>& names) const {
+void RootPlanView::paint_letter(QPainter& painter, const QString& letter, const QRectF& place) const {
+  painter.setPen(QPen(palette().color(QPalette::Text), 1));
+  painter.setBrush(palette().color(QPalette::Base));
+  painter.drawEllipse(place.adjusted(1, 1, -1, -1));
+  painter.drawText(place, Qt::AlignCenter, letter);
+}
+
+void RootPlanView::paint_name(QPainter& painter, const QString& name, const QRectF& wanted, const Key& key, std::vector<QRectF>& names) const {
   const auto is_free = [&](const QRectF& place) { return std::ranges::none_of(names, [&](const QRectF& other) { return other.intersects(place); }); };
   const double highest = legend_height();
-  const double lowest = height() - wanted.height();
+  const double lowest = height() - key.taken.height() - wanted.height();
   QRectF words = wanted;
   for (double away = 0; away < height() && !is_free(words); away += 1) {
     for (const double y : {wanted.top() + away, wanted.top() - away}) {
@@ -360,9 +444,11 @@ void RootPlanView::paint_name(QPainter& painter, const QString& name, const QRec
     }
   }
   names.push_back(words);
+  if (!key.names.isEmpty()) return paint_letter(painter, letter_of(key.names.indexOf(name)), words);
   QColor ground = palette().color(QPalette::Base);
   ground.setAlpha(215);
   painter.fillRect(words, ground);
+  painter.setPen(palette().color(QPalette::Text));
   painter.drawText(words, Qt::AlignCenter, name);
 }
 
@@ -430,7 +516,7 @@ std::vector<QRectF> RootPlanView::handle_places(const Place& side, const Place& 
   return places;
 }
 
-void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place& top, std::vector<QRectF>& names) const {
+void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place& top, const Key& key, std::vector<QRectF>& names) const {
   if (desk_.worked() == nullptr || !desk_.worked()->fits) return;
   const RootViews& views = *desk_.outcome()->views;
   const auto ring = [&](const ViewPoint& trunk, const Place& place, const QPointF& at, const QString& name) {
@@ -438,12 +524,12 @@ void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place
     painter.drawLine(QPointF(place.origin.x() + in_cm(trunk.across) * place.pixels_per_cm, place.origin.y() - in_cm(trunk.along) * place.pixels_per_cm), at);
     painter.setBrush(palette().color(QPalette::Base));
     painter.drawEllipse(at, ring_px, ring_px);
-    const double wide = fontMetrics().horizontalAdvance(name);
-    const double left = at.x() + ring_px + 4 + wide > width() ? at.x() - ring_px - 4 - wide : at.x() + ring_px + 4;
-    paint_name(painter, name, QRectF(left - 2, at.y() - fontMetrics().height() / 2.0, wide + 4, fontMetrics().height()), names);
+    const double wide = key.names.isEmpty() ? fontMetrics().horizontalAdvance(name) : fontMetrics().height() - 4;
+    const double left = at.x() + ring_px + 4 + wide > width() - key.taken.width() ? at.x() - ring_px - 4 - wide : at.x() + ring_px + 4;
+    paint_name(painter, name, QRectF(left - 2, at.y() - fontMetrics().height() / 2.0, wide + 4, fontMetrics().height()), key, names);
   };
-  ring(views.side.trunk_base, side, tip_ring(side), tr("trunk"));
-  ring(views.top.trunk_base, top, turn_ring(top), tr("old front"));
+  ring(views.side.trunk_base, side, tip_ring(side), trunk_name());
+  ring(views.top.trunk_base, top, turn_ring(top), front_name());
 }
 
 void RootPlanView::mousePressEvent(QMouseEvent* event) {

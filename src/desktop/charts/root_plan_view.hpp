@@ -1,4 +1,6 @@
 #pragma once
+#include <QSizeF>
+#include <QStringList>
 #include <QWidget>
 #include <optional>
 #include <vector>
@@ -22,6 +24,8 @@ class RootPlanView : public QWidget {
   [[nodiscard]] QSize minimumSizeHint() const override;
   [[nodiscard]] PictureTable table() const;
   [[nodiscard]] PictureTable data() const;
+  /// Names that would cover the pictures and so stand beside or below them, after the letters that stand there instead; empty where the pictures have room for them.
+  [[nodiscard]] QStringList key() const;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -36,6 +40,16 @@ class RootPlanView : public QWidget {
     QPointF origin;
     double pixels_per_cm;
   };
+  struct NamedCut {
+    QString name;
+    ViewPoint at;
+  };
+  /// The upper left corners of its entries, and what it takes of the widget's width or height.
+  struct Key {
+    QStringList names;
+    std::vector<QPointF> places;
+    QSizeF taken;
+  };
   enum class Hold { from_above, from_side, turn, tip };
   struct Drag {
     Hold hold;
@@ -46,9 +60,17 @@ class RootPlanView : public QWidget {
 
   void refresh();
   [[nodiscard]] std::optional<std::pair<Place, Place>> places() const;
-  void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, const std::vector<QRectF>& handles, std::vector<QRectF>& names) const;
-  /// Where it is wanted, or a little above or below where another of the `names` stands there.
-  void paint_name(QPainter& painter, const QString& name, const QRectF& wanted, std::vector<QRectF>& names) const;
+  /// With so much room left free at the right and below.
+  [[nodiscard]] std::optional<std::pair<Place, Place>> places_beside(const QSizeF& taken) const;
+  [[nodiscard]] std::vector<NamedCut> named_cuts(const RootView& view) const;
+  [[nodiscard]] QStringList all_names() const;
+  [[nodiscard]] Key laid_key() const;
+  void paint_key(QPainter& painter, const Key& key) const;
+  void paint_letter(QPainter& painter, const QString& letter, const QRectF& place) const;
+  void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, const std::vector<QRectF>& handles, const Key& key,
+                  std::vector<QRectF>& names) const;
+  /// Where it is wanted, or a little above or below where another of the `names` stands there; its letter if there is a key.
+  void paint_name(QPainter& painter, const QString& name, const QRectF& wanted, const Key& key, std::vector<QRectF>& names) const;
   void paint_legend(QPainter& painter) const;
   [[nodiscard]] double legend_height() const;
   /// The pose with the trunk base where the plan drawn has it, so that a move starts there.
@@ -62,7 +84,7 @@ class RootPlanView : public QWidget {
   [[nodiscard]] QPointF tip_ring(const Place& place) const;
   /// Where the rings stand and what joins them to the trunk base: no name may hide there.
   [[nodiscard]] std::vector<QRectF> handle_places(const Place& side, const Place& top) const;
-  void paint_rings(QPainter& painter, const Place& side, const Place& top, std::vector<QRectF>& names) const;
+  void paint_rings(QPainter& painter, const Place& side, const Place& top, const Key& key, std::vector<QRectF>& names) const;
 
   RootPlanDesk& desk_;
   UnitSystem units_ = UnitSystem::metric;
