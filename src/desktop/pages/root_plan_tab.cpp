@@ -394,13 +394,30 @@ QString RootPlanTab::heading() const {
   return tree ? tr("%1: %2 (%3)").arg(to_qt(kept->id.text), to_qt(tree->record.name), to_qt(tree->id.text)) : with_label(to_qt(kept->id.text), to_qt(kept->record.name));
 }
 
+QString RootPlanTab::caution_line(const Note& note) const {
+  return QStringLiteral("\n%1 %2").arg(note.level == Level::warning ? tr("Caution:") : tr("Note:"), sentence_text(note, units_));
+}
+
 QString RootPlanTab::steps_text(const WorkedPlan& worked) const {
   QStringList rungs;
   for (const Rung rung : worked.rungs) rungs << rung_words(rung);
   QString text = tr("Plan %1: %2.").arg(to_qt(worked.name), rungs.isEmpty() ? tr("fits as it is") : comma_list(rungs));
   int number = 0;
   for (const std::string& step : root_plan_steps(worked, units_, translated)) text += QStringLiteral("\n%1. %2").arg(++number).arg(to_local(step));
-  for (const Note& note : worked.cautions) text += QStringLiteral("\n%1 %2").arg(note.level == Level::warning ? tr("Caution:") : tr("Note:"), sentence_text(note, units_));
+  const auto is_too_large = [](const Note& note) { return note.code == "root-plan.still-too-large"; };
+  if (std::ranges::count_if(worked.cautions, is_too_large) < 2) {
+    for (const Note& note : worked.cautions) text += caution_line(note);
+    return text;
+  }
+  // What is the same on every side is said once, where the first of them stands.
+  QStringList sides;
+  for (const Note& note : worked.cautions)
+    if (is_too_large(note)) sides << QStringLiteral("%1 %2").arg(direction_text(*direction_named(note.where)), plan_length_text(length_cm(std::get<double>(note.facts.at("excess_cm"))), units_));
+  bool said = false;
+  for (const Note& note : worked.cautions) {
+    if (!is_too_large(note)) text += caution_line(note);
+    else if (!std::exchange(said, true)) text += u'\n' + tr("Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot").arg(comma_list(sides));
+  }
   return text;
 }
 

@@ -72,6 +72,7 @@ class RootPlanTab : public QWidget {
   void refresh_choices();
   void refresh_answer();
   [[nodiscard]] QString heading() const;
+  [[nodiscard]] QString caution_line(const Note& note) const;
   [[nodiscard]] QString steps_text(const WorkedPlan& worked) const;
 
   RecordBook& book_;
