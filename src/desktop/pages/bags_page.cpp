@@ -116,7 +116,9 @@ QWidget* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   });
   connect(receive_button, &QPushButton::clicked, this, &BagsPage::receive);
   tools->add(tr("F&ind"), find_, 2, QStringLiteral("00000000"));
-  tools->add(tr("&Material"), material_, 1);
+  // Beside its button: next to the list alone it would read as a filter.
+  tools->keep_together();
+  tools->add(tr("&Material to receive"), material_, 1);
   tools->add({}, receive_button);
   return tools;
 }
@@ -159,6 +161,7 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
   fraction_table_->setModel(fraction_list_);
   show_as_record_list(*fraction_table_);
   fraction_table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  new ListFit(*fraction_table_, {{2, QStringLiteral("30\u00a0Sept 0000"), true}, {0, QStringLiteral("WW-000")}, {3, QStringLiteral("00.0\u00a0kg dry")}});
   fraction_table_->setDragEnabled(true);
   fraction_table_->setDragDropMode(QAbstractItemView::DragOnly);
   // Not the focus: that is in the menu bar when a menu asks.
@@ -410,11 +413,7 @@ Problems BagsPage::set_reclaimed_mix(const QString& text) {
 
 void BagsPage::fit_columns() {
   if (fraction_table_ == nullptr) return;
-  const QFontMetrics metrics(font());
-  const int line = std::max(26, metrics.height() + 8);
-  fraction_table_->verticalHeader()->setDefaultSectionSize(line);
-  fraction_table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("WW-00/00")) + 24);
-  fraction_table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("30 Sept 0000")) + 24);
+  const int line = std::max(26, fontMetrics().height() + 8);
   fraction_table_->setFixedHeight(4 * line + fraction_table_->horizontalHeader()->sizeHint().height());
 }
 

@@ -22,6 +22,7 @@
 #include "widgets/flow_line.hpp"
 #include "widgets/folding_sides.hpp"
 #include "widgets/kept_line.hpp"
+#include "widgets/list_fit.hpp"
 #include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
@@ -110,7 +111,8 @@ QWidget* LogPage::happened() {
   table_->setAccessibleName(tr("Log, newest first"));
   table_->setModel(list_);
   show_as_record_list(*table_);
-  fit_columns();
+  constexpr int most_events_say = 40;
+  new ListFit(*table_, {{0, QStringLiteral("30\u00a0Sept\u00a00000")}, {2, QStringLiteral("L-00000")}}, most_events_say);
   sides->add(table_);
   sides->add(linked_side());
   sides->set_sizes({860, 360});
@@ -119,14 +121,6 @@ QWidget* LogPage::happened() {
   writing_fault_ = fault_label(page);
   layout->addWidget(writing_fault_);
   return page;
-}
-
-void LogPage::fit_columns() {
-  if (table_ == nullptr) return;
-  const QFontMetrics metrics(font());
-  table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("30 Sept 0000")) + 24);
-  table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("L-00000")) + 24);
-  table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
 }
 
 void LogPage::showEvent(QShowEvent* event) {
@@ -139,11 +133,6 @@ void LogPage::showEvent(QShowEvent* event) {
 void LogPage::hideEvent(QHideEvent* event) {
   QWidget::hideEvent(event);
   list_->set_in_sight(false);
-}
-
-void LogPage::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange) fit_columns();
 }
 
 QWidget* LogPage::tools(QWidget* parent) {

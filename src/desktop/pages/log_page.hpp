@@ -39,12 +39,10 @@ class LogPage : public QWidget {
   [[nodiscard]] SickTreesTab& sick_trees() { return *sick_; }
 
  protected:
-  void changeEvent(QEvent* event) override;
   void hideEvent(QHideEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
  private:
-  void fit_columns();
   QWidget* happened();
   QWidget* tools(QWidget* parent);
   QWidget* writing_line(QWidget* parent);

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 namespace gritwright::desktop {
 
@@ -24,8 +25,7 @@ FlowLine::FlowLine(QWidget* parent) : QWidget(parent), lines_(new QVBoxLayout(th
 }
 
 void FlowLine::add(const QString& label, QWidget* field, int stretch, const QString& widest) {
-  Piece piece{nullptr, field, stretch, widest, begins_line_};
-  begins_line_ = false;
+  Piece piece{nullptr, field, stretch, widest, std::exchange(begins_line_, false), std::exchange(stays_with_next_, false)};
   field->setParent(this);
   if (!label.isEmpty()) {
     piece.label = new QLabel(label, this);
@@ -59,7 +59,8 @@ void FlowLine::lay_out() {
   int taken = 0;
   for (std::size_t at = 0; at < pieces_.size(); ++at) {
     const int wanted = width_of(pieces_[at]);
-    const bool begins = at == 0 || pieces_[at].begins_line || taken + between_pieces + wanted > width();
+    const int with_next = pieces_[at].stays_with_next && at + 1 < pieces_.size() ? between_pieces + width_of(pieces_[at + 1]) : 0;
+    const bool begins = at == 0 || pieces_[at].begins_line || taken + between_pieces + wanted + with_next > width();
     if (begins) first.push_back(at);
     taken = begins ? wanted : taken + between_pieces + wanted;
   }

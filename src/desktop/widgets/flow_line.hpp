@@ -19,6 +19,8 @@ class FlowLine : public QWidget {
   void add(const QString& label, QWidget* field, int stretch = 0, const QString& widest = {});
   /// What comes next begins a line.
   void begin_line() { begins_line_ = true; }
+  /// What comes next stands in one line with what comes after it, where a line holds both.
+  void keep_together() { stays_with_next_ = true; }
 
   /// As wide as its widest piece: with less room there are more lines.
   [[nodiscard]] QSize minimumSizeHint() const override;
@@ -34,6 +36,7 @@ class FlowLine : public QWidget {
     int stretch;
     QString widest;
     bool begins_line;
+    bool stays_with_next;
   };
 
   [[nodiscard]] int width_of(const Piece& piece) const;
@@ -44,6 +47,7 @@ class FlowLine : public QWidget {
   std::vector<Piece> pieces_;
   std::vector<std::size_t> first_of_line_;
   bool begins_line_ = false;
+  bool stays_with_next_ = false;
 };
 
 }  // namespace gritwright::desktop

@@ -12,19 +12,21 @@
 #include <numeric>
 #include <utility>
 
+#include "record_table.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
 
 constexpr int name_column = 1;
 constexpr int least_list_row = 26;
-constexpr int signs_in_one_line = 13;
 constexpr int signs_in_two_lines = 12;
 constexpr int fewest_signs_of_a_name = 9;
 
 }  // namespace
 
-ListFit::ListFit(QTableView& table, std::vector<Column> columns) : QObject(&table), table_(table), columns_(std::move(columns)), font_(table.font()) {
+ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_one_line)
+    : QObject(&table), table_(table), columns_(std::move(columns)), names_in_one_line_(names_in_one_line), font_(table.font()) {
   table_.horizontalHeader()->setTextElideMode(Qt::ElideRight);
   table_.viewport()->installEventFilter(this);
   table_.installEventFilter(this);
@@ -63,7 +65,7 @@ void ListFit::fit() {
   // A scroll bar that comes and goes with the height of the rows would have it think again and again.
   const int room = table_.contentsRect().width() - table_.verticalScrollBar()->sizeHint().width();
   const int taken = std::accumulate(columns_.begin(), columns_.end(), 0, [this](int sum, const Column& column) { return sum + wide(column); });
-  if (room - taken < signs_in_one_line * table_.fontMetrics().averageCharWidth()) return show_narrow(room);
+  if (room - taken < names_in_one_line_ * table_.fontMetrics().averageCharWidth()) return show_narrow(room);
   if (!is_narrow_) return;
   show_wide();
   // What somebody dragged is there again with the room for it.
@@ -120,6 +122,7 @@ void ListFit::set_lines(int lines) {
   const int height = std::max(least_list_row, lines * table_.fontMetrics().lineSpacing() + 8);
   table_.verticalHeader()->setMinimumSectionSize(std::min(height, least_list_row));
   table_.verticalHeader()->setDefaultSectionSize(height);
+  give_headings_room(table_);
 }
 
 }  // namespace gritwright::desktop

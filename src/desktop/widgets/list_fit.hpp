@@ -18,8 +18,8 @@ class ListFit : public QObject {
     bool can_go = false;  ///< the form beside the list says it too
   };
 
-  /// Lives as long as the table.
-  ListFit(QTableView& table, std::vector<Column> columns);
+  /// Lives as long as the table. `names_in_one_line`: so many signs of a name must have room, else rows get more lines.
+  ListFit(QTableView& table, std::vector<Column> columns, int names_in_one_line = 13);
 
   /// Columns as wide as they are in a wide window.
   void show_wide();
@@ -39,6 +39,7 @@ class ListFit : public QObject {
 
   QTableView& table_;
   std::vector<Column> columns_;
+  int names_in_one_line_;
   std::vector<int> dragged_;  ///< widths of the columns in a wide window, while they are narrow
   QFont font_;
   bool is_narrow_ = false;

@@ -17,4 +17,20 @@ void show_as_record_list(QTableView& table) {
   table.horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
 }
 
+void give_headings_room(QTableView& table) {
+  if (table.model() == nullptr) return;
+  QHeaderView& header = *table.horizontalHeader();
+  const QFontMetrics metrics = header.fontMetrics();
+  constexpr int around_words = 6;
+  bool is_wider = false;
+  for (int column = 0; column < header.count(); ++column) {
+    if (header.isSectionHidden(column)) continue;
+    const QString heading = table.model()->headerData(column, Qt::Horizontal).toString();
+    is_wider = is_wider || (!heading.contains(u'\n') && metrics.horizontalAdvance(heading) > header.sectionSize(column) - around_words);
+  }
+  // Fusion's own height of a heading, and a line more.
+  const int height = is_wider ? 2 * metrics.lineSpacing() + around_words : 0;
+  if (header.minimumHeight() != height) header.setMinimumHeight(height);
+}
+
 }  // namespace gritwright::desktop
