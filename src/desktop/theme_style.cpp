@@ -2,9 +2,11 @@
 
 #include <QLabel>
 #include <QPainter>
+#include <QStringList>
 #include <QStyleOption>
 #include <algorithm>
 
+#include "text.hpp"
 #include "theme.hpp"
 
 namespace gritwright::desktop {
@@ -97,7 +99,11 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
   if (const auto* const header = qstyleoption_cast<const QStyleOptionHeader*>(option); element == CE_HeaderLabel && header != nullptr) {
     // Cut at both ends a heading would pass for another word.
     QStyleOptionHeader fitting = *header;
-    fitting.text = header->fontMetrics.elidedText(header->text, Qt::ElideRight, header->rect.width());
+    const auto elided = [&](const QString& line) { return header->fontMetrics.elidedText(line, Qt::ElideRight, header->rect.width()); };
+    const bool breaks = !header->text.contains(u'\n') && elided(header->text) != header->text && header->rect.height() >= 2 * header->fontMetrics.lineSpacing();
+    QStringList lines = (breaks ? in_two_lines(header->text) : header->text).split(u'\n');
+    for (QString& line : lines) line = elided(line);
+    fitting.text = lines.join(u'\n');
     return QProxyStyle::drawControl(element, &fitting, painter, widget);
   }
   QProxyStyle::drawControl(element, option, painter, widget);
