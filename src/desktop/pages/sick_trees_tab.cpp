@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -26,8 +27,8 @@ namespace {
 constexpr int last_column = 5;
 constexpr int note_column = 3;
 constexpr int name_column = 4;
-constexpr int most_note_signs = 34;  // a long note is read whole in its tip
 constexpr int traits_signs = 46;
+constexpr int trees_signs = 62;
 
 QLabel* words_label(QWidget* parent, const char* object_name) {
   auto* label = new QLabel(parent);
@@ -206,8 +207,9 @@ void SickTreesTab::fit_columns() {
   std::vector<int> wanted;
   for (int column = 0; column <= last_column; ++column) wanted.push_back(std::max(view.sizeHintForColumn(column), trees_->horizontalHeader()->sectionSizeHint(column)));
   trees_->setWordWrap(true);
-  wanted[note_column] = std::min(wanted[note_column], most_note_signs * trees_->fontMetrics().averageCharWidth());
   columns_->set_wanted(std::move(wanted));
+  // So wide that the page rather puts its sides below each other than has a table that scrolls sideways.
+  trees_->setMinimumWidth(std::min(columns_->least_width() + trees_->verticalScrollBar()->sizeHint().width() + 2 * trees_->frameWidth(), trees_signs * trees_->fontMetrics().averageCharWidth()));
 }
 
 void SickTreesTab::choose_sick() {

@@ -7,6 +7,8 @@
 #include <numeric>
 #include <utility>
 
+#include "record_table.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
@@ -14,6 +16,8 @@ namespace {
 constexpr int least_signs = 11;
 constexpr int least_signs_in_large_text = 8;
 constexpr int least_row = 26;
+constexpr int most_lines = 5;  // what is longer is read whole in its tip
+constexpr int most_rows_looked_at = 400;
 
 }  // namespace
 
@@ -24,8 +28,10 @@ ColumnFit::ColumnFit(QTableView& table, std::vector<int> giving, std::optional<i
   table_.viewport()->installEventFilter(this);
 }
 
-void ColumnFit::set_wanted(std::vector<int> widths) {
+void ColumnFit::set_wanted(std::vector<int> widths, std::vector<int> least) {
   wanted_ = std::move(widths);
+  least_ = std::move(least);
+  measure_words();
   fit();
 }
 
@@ -34,29 +40,85 @@ bool ColumnFit::eventFilter(QObject* watched, QEvent* event) {
   return QObject::eventFilter(watched, event);
 }
 
+int ColumnFit::least(std::size_t column, int signs) const {
+  const bool gives = std::ranges::find(giving_, static_cast<int>(column)) != giving_.end();
+  if (gives) return std::min(wanted_[column], std::max(longest_words_[column], signs * table_.fontMetrics().averageCharWidth()));
+  return least_.empty() || signs != least_signs_in_large_text ? wanted_[column] : std::min(wanted_[column], least_[column]);
+}
+
+int ColumnFit::least_width() const {
+  int sum = 0;
+  for (std::size_t column = 0; column < wanted_.size(); ++column) sum += least(column, least_signs);
+  return sum;
+}
+
+// The widest give way first, down to what the next has.
+std::vector<int> ColumnFit::widths_within(int room, int signs) const {
+  const auto capped = [&](int cap) {
+    std::vector<int> widths;
+    for (std::size_t column = 0; column < wanted_.size(); ++column) widths.push_back(std::clamp(cap, least(column, signs), wanted_[column]));
+    return widths;
+  };
+  int fits = 0;
+  int too_wide = std::ranges::max(wanted_) + 1;
+  while (too_wide - fits > 1) {
+    const int cap = (fits + too_wide) / 2;
+    const std::vector<int> widths = capped(cap);
+    (std::accumulate(widths.begin(), widths.end(), 0) <= room ? fits : too_wide) = cap;
+  }
+  return capped(fits);
+}
+
 void ColumnFit::fit() {
   if (wanted_.empty()) return;
-  const QFontMetrics metrics = table_.fontMetrics();
-  const int too_wide = std::accumulate(wanted_.begin(), wanted_.end(), 0) - table_.viewport()->width();
-  int signs = least_signs;
-  const auto can_give = [&](int column) { return std::max(0, wanted_[static_cast<std::size_t>(column)] - signs * metrics.averageCharWidth()); };
-  const auto given = [&] { return std::accumulate(giving_.begin(), giving_.end(), 0, [&](int sum, int column) { return sum + can_give(column); }); };
-  // Three short lines before anything has to be scrolled to.
-  const bool is_narrow = too_wide > given();
-  if (is_narrow) signs = least_signs_in_large_text;
-  const int most = given();
-  std::vector<int> widths = wanted_;
-  if (too_wide > 0 && most > 0) {
-    const double share = std::min(1.0, static_cast<double>(too_wide) / most);
-    // Rounded up, so that no pixel is left to scroll by.
-    for (const int column : giving_) widths[static_cast<std::size_t>(column)] -= std::min(can_give(column), static_cast<int>(can_give(column) * share) + 1);
-  }
-  if (taking_ && too_wide < 0) widths[static_cast<std::size_t>(*taking_)] -= too_wide;
+  const int room = table_.viewport()->width();
+  const auto sum_of = [](const std::vector<int>& widths) { return std::accumulate(widths.begin(), widths.end(), 0); };
+  std::vector<int> widths = widths_within(room, least_signs);
+  if (sum_of(widths) > room) widths = widths_within(room, least_signs_in_large_text);
+  if (taking_) widths[static_cast<std::size_t>(*taking_)] += std::max(0, room - sum_of(widths));
   for (int column = 0; column < static_cast<int>(widths.size()); ++column) table_.setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
-  const int lines = is_narrow ? 3 : too_wide > 0 && most > 0 ? 2 : 1;
-  const int row = std::max(least_row, lines * metrics.lineSpacing() + 8);
-  table_.verticalHeader()->setMinimumSectionSize(row);
-  table_.verticalHeader()->setDefaultSectionSize(row);
+  set_rows();
+  give_headings_room(table_);
+}
+
+int ColumnFit::lines_of(int row) const {
+  constexpr int around_words = 6;
+  const QFontMetrics metrics = table_.fontMetrics();
+  int height = metrics.lineSpacing();
+  for (const int column : giving_) {
+    const QString words = table_.model()->index(row, column).data().toString();
+    const int room = std::max(1, table_.columnWidth(column) - around_words);
+    if (metrics.horizontalAdvance(words) > room) height = std::max(height, metrics.boundingRect(QRect(0, 0, room, 10000), Qt::TextWordWrap, words).height());
+  }
+  return std::min(most_lines, (height + metrics.lineSpacing() - 1) / metrics.lineSpacing());
+}
+
+// A word is not cut as long as it is no longer than names are.
+void ColumnFit::measure_words() {
+  constexpr int longest_name = 16;
+  constexpr int around_words = 8;
+  const QFontMetrics metrics = table_.fontMetrics();
+  longest_words_.assign(wanted_.size(), 0);
+  if (table_.model() == nullptr) return;
+  for (const int column : giving_) {
+    int& longest = longest_words_[static_cast<std::size_t>(column)];
+    for (int row = 0; row < std::min(table_.model()->rowCount(), most_rows_looked_at); ++row)
+      for (const QString& word : table_.model()->index(row, column).data().toString().split(u' ')) longest = std::max(longest, metrics.horizontalAdvance(word) + around_words);
+    longest = std::min(longest, longest_name * metrics.averageCharWidth());
+  }
+}
+
+void ColumnFit::set_rows() {
+  QHeaderView& rows = *table_.verticalHeader();
+  const auto height_of = [&](int lines) { return std::max(least_row, lines * table_.fontMetrics().lineSpacing() + 8); };
+  const int count = table_.model() == nullptr ? 0 : table_.model()->rowCount();
+  std::vector<int> lines;
+  for (int row = 0; row < std::min(count, most_rows_looked_at); ++row) lines.push_back(lines_of(row));
+  const int usual = count > most_rows_looked_at ? std::ranges::max(lines) : 1;
+  rows.setMinimumSectionSize(least_row);
+  if (rows.defaultSectionSize() != height_of(usual)) rows.setDefaultSectionSize(height_of(usual));
+  for (int row = 0; row < static_cast<int>(lines.size()); ++row)
+    if (const int height = height_of(lines[static_cast<std::size_t>(row)]); rows.sectionSize(row) != height) rows.resizeSection(row, height);
 }
 
 }  // namespace gritwright::desktop
