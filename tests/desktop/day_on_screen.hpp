@@ -51,7 +51,8 @@ class DayOnScreen : public OpenWindow {
   DayTreesModel& lines() { return *qobject_cast<DayTreesModel*>(find<QTableView>("day_table")->model()); }
   RepottingDay day() { return book().find(Id<RepottingDay>{page().current_day().toStdString()})->record; }
   Tree tree(const std::string& id) { return book().find(Id<Tree>{id})->record; }
-  std::string summary() { return find<QLabel>("day_summary")->text().toStdString(); }
+  /// What stands first, and the rest.
+  std::string summary() { return (find<QLabel>("day_first")->text() + u'\n' + find<QLabel>("day_summary")->text()).toStdString(); }
   void write(int row, int column, const QString& text) { lines().setData(lines().index(row, column), text, Qt::EditRole); }
 
   std::string add_tree(const std::string& name) {

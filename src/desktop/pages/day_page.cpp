@@ -34,6 +34,7 @@
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_fit.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/figure_panel.hpp"
 #include "widgets/flow_line.hpp"
 #include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
@@ -161,11 +162,11 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->setSelectionBehavior(QAbstractItemView::SelectItems);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->horizontalHeader()->setSectionResizeMode(DayColumn::tree, QHeaderView::Interactive);
-  table_->horizontalHeader()->setStretchLastSection(true);
-  columns_ = new ColumnFit(*table_, {DayColumn::tree, DayColumn::mix, DayColumn::pot, DayColumn::buds, DayColumn::helper});
+  columns_ = new ColumnFit(*table_, {DayColumn::tree, DayColumn::mix, DayColumn::pot, DayColumn::buds, DayColumn::helper, DayColumn::note}, DayColumn::note);
   tabs_ = new DayTabs(splitter);
   tabs_->setObjectName(QStringLiteral("day_tabs"));
   tabs_->setAccessibleName(tr("What the day takes"));
+  tabs_->setDocumentMode(true);  // a pane of another colour would show around what lies on it
   tabs_->tabBar()->setObjectName(QStringLiteral("day_tab_bar"));
   litres_ = new SectionView(QStringLiteral("day_litres"), tr("Litres"), tabs_);
   batches_ = new SectionView(QStringLiteral("day_batches"), tr("Batches"), tabs_);
@@ -179,7 +180,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   tabs_->addTab(list_tab(), tr("Lists"));
   tabs_->addTab(new ColumnScroll(left_over_tab(), tabs_), tr("Left over"));
   tabs_->addTab(season_tab(), tr("Season"));
-  splitter->setSizes({300, 340});
+  splitter->setSizes({240, 400});
   layout->addWidget(splitter, 1);
   gone_ = new GoneNotice(book_, QStringLiteral("day"), {day_form_, tree_form_}, {}, this);
   layout->insertWidget(layout->indexOf(splitter), gone_);
@@ -249,10 +250,18 @@ QWidget* DayPage::day_tab() {
   auto* answer = new QWidget(cards);
   auto* side = new QVBoxLayout(answer);
   side->setContentsMargins(0, 0, 0, 0);
-  summary_ = new QLabel(tab);
-  summary_->setObjectName(QStringLiteral("day_summary"));
-  summary_->setWordWrap(true);
-  summary_->setTextFormat(Qt::PlainText);
+  side->setSpacing(8);
+  // What is amiss or heavy is read before what only goes its way.
+  for (const auto& [label, name] : {std::pair{&first_, "day_first"}, {&summary_, "day_summary"}}) {
+    *label = new QLabel(answer);
+    (*label)->setObjectName(QLatin1String(name));
+    (*label)->setWordWrap(true);
+    (*label)->setTextFormat(Qt::PlainText);
+  }
+  first_->setProperty("role", "figure");
+  to_mix_ = new FigurePanel(answer);
+  side->addWidget(first_);
+  side->addWidget(to_mix_);
   side->addWidget(summary_);
   auto* buttons = new FlowLine(tab);
   auto* how = push_button(tab, "day_how", tr("How so?"), tr("How the figures of the day come about"));
@@ -540,15 +549,24 @@ QWidget* DayPage::season_tab() {
 
 void DayPage::fit_columns() {
   const QFontMetrics metrics(font());
+  constexpr int around_words = 24;
+  constexpr int close_around_words = 10;
   std::vector<int> wanted;
+  std::vector<int> least;
   for (const char* widest : {"", "T-000 an old black pine", "small pots and more", "C-00 shallow oval", "", "000.00 L", "000.00 L", "00.00", "000.00 L", "", "second helper", ""}) {
-    const QString heading = table_->model()->headerData(static_cast<int>(wanted.size()), Qt::Horizontal).toString();
+    const auto column = static_cast<int>(wanted.size());
+    const QString heading = table_->model()->headerData(column, Qt::Horizontal).toString();
     int words = std::max(metrics.horizontalAdvance(QString::fromLatin1(widest)), metrics.horizontalAdvance(heading));
-    if (static_cast<int>(wanted.size()) == DayColumn::buds)
+    int broken = metrics.horizontalAdvance(QString::fromLatin1(widest));
+    for (const QString& line : in_two_lines(heading).split(u'\n')) broken = std::max(broken, metrics.horizontalAdvance(line));
+    least.push_back(broken + close_around_words);
+    if (column == DayColumn::buds)
       for (const QString& state : bud_choices()) words = std::max(words, metrics.horizontalAdvance(state));
-    wanted.push_back(words + 24);
+    if (column == DayColumn::tree || column == DayColumn::note)
+      for (int row = 0; row < lines_->rowCount(); ++row) words = std::max(words, metrics.horizontalAdvance(lines_->index(row, column).data().toString()));
+    wanted.push_back(words + around_words);
   }
-  columns_->set_wanted(std::move(wanted));
+  columns_->set_wanted(std::move(wanted), std::move(least));
 }
 
 void DayPage::changeEvent(QEvent* event) {

@@ -1,4 +1,5 @@
 #pragma once
+#include <QStringList>
 #include <QWidget>
 #include <functional>
 #include <optional>
@@ -8,6 +9,7 @@
 #include "gritwright/report/quantity_text.hpp"
 #include "models/day_ground.hpp"
 #include "models/day_ticking.hpp"
+#include "models/figures.hpp"
 #include "models/record_book.hpp"
 #include "workers/background_job.hpp"
 
@@ -24,6 +26,7 @@ namespace gritwright::desktop {
 class ColumnFit;
 struct DayLine;
 class DayTreesModel;
+class FigurePanel;
 class GoneNotice;
 class RecordForm;
 class SectionView;
@@ -97,6 +100,11 @@ class DayPage : public QWidget {
   void show_tree();
   void show_checklists();
   void show_season_answer();
+  /// Trees that are left out, and grain that the record says is below nothing.
+  [[nodiscard]] QStringList what_is_amiss() const;
+  /// What is short, and what is heaviest.
+  [[nodiscard]] QStringList first_words(const DayAnswer& answer) const;
+  [[nodiscard]] FigureGroup to_mix_figures(const DayAnswer& answer) const;
   void show_how();
   /// Starts what is behind the tables of how sure the litres are, unless it is known or under way.
   void ask_ranges();
@@ -147,6 +155,8 @@ class DayPage : public QWidget {
   ColumnFit* columns_ = nullptr;
   QTabWidget* tabs_ = nullptr;
   QLabel* empty_ = nullptr;
+  QLabel* first_ = nullptr;
+  FigurePanel* to_mix_ = nullptr;
   QLabel* summary_ = nullptr;
   QLabel* tree_title_ = nullptr;
   RecordForm* day_form_ = nullptr;

@@ -19,15 +19,18 @@
 #include "gritwright/report/day_sheet.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
+#include "models/bench_ranges.hpp"
 #include "models/bud_words.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/figures.hpp"
+#include "models/material_words.hpp"
 #include "models/root_plan_desk.hpp"
 #include "print/pdf.hpp"
 #include "settings.hpp"
 #include "text.hpp"
 #include "widgets/explanation_popup.hpp"
+#include "widgets/figure_panel.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/section_view.hpp"
@@ -242,6 +245,7 @@ void DayPage::fill_table(std::vector<DayLine> lines) {
   filling_ = true;
   lines_->set_lines(std::move(lines));
   filling_ = false;
+  fit_columns();
 }
 
 void DayPage::leave_lines() {
@@ -249,9 +253,45 @@ void DayPage::leave_lines() {
   tree_in_front_.clear();
 }
 
+QStringList DayPage::what_is_amiss() const {
+  QStringList lines;
+  for (const LeftOutTree& left : ground_.left_out) lines << tr("%1 %2").arg(to_qt(left.tree), left.reason);
+  for (const RecordRef& ref : ground_.below_zero) lines << tr("By the record %1 is below nothing: count it").arg(to_qt(ref.id));
+  return lines;
+}
+
+QStringList DayPage::first_words(const DayAnswer& answer) const {
+  QStringList lines;
+  QStringList short_of;
+  for (const GrainToBuy& grain : answer.buy)
+    short_of << QStringLiteral("%1 %2").arg(material_words(grain.material), to_local(volume_text(in_l(grain.short_of), units_)));
+  if (!short_of.isEmpty()) lines << tr("Short of grain, see \u201cScreen and buy\u201d: %1").arg(comma_list(short_of));
+  const auto heaviest = std::ranges::max_element(answer.lifts, {}, &Lift::mass);
+  if (heaviest != answer.lifts.end()) lines << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest, translated)), to_local(lift_mass_text(*heaviest, units_, translated)));
+  return lines;
+}
+
+FigureGroup DayPage::to_mix_figures(const DayAnswer& answer) const {
+  FigureGroup group{QStringLiteral("to_mix"), tr("To mix"), {}, true};
+  std::vector<Explanation> why;
+  for (Explanation& one : explain(ground_.plan, answer)) {
+    if (one.figure == "needed_l") why.push_back(std::move(one));
+  }
+  const auto litres = [this](double value) { return volume_text(value, units_); };
+  for (std::size_t i = 0; i < answer.mixes.size(); ++i) {
+    const MixOfDay& mix = answer.mixes[i];
+    Figure figure{QStringLiteral("to_mix_%1").arg(i), to_qt(mix.name), to_local(litres(in_l(mix.needed))), {}, {why[i]}};
+    put_range(figure, ranges_ && i < ranges_->mixes.size() ? std::optional(ranges_->mixes[i].needed_l) : std::nullopt, litres);
+    group.figures.push_back(std::move(figure));
+  }
+  return group;
+}
+
 void DayPage::show_answer() {
   DaySections sections;
+  QStringList first = what_is_amiss();
   QStringList summary;
+  FigureGroup to_mix;
   QString instead = tr("Put trees on the day first.");
   const auto stored = day();
   find_parts_->setEnabled(false);
@@ -260,7 +300,7 @@ void DayPage::show_answer() {
     QStringList lines;
     for (const Problem& problem : answer_->problems()) lines << sentence_text(problem, units_);
     instead = lines.join(u'\n');
-    summary << instead;
+    first << instead;
   }
   if (answer_ && answer_->ok()) {
     const DayAnswer& answer = answer_->value();
@@ -276,23 +316,20 @@ void DayPage::show_answer() {
       if (!lines.empty()) computed.push_back({title.toStdString(), {PrintTicks{lines}}});
     }
     computed_list_->show_sections(computed);
-    for (const MixOfDay& mix : answer.mixes) {
-      summary << tr("%1: %2 to mix; settling %3, spill %4")
-                     .arg(to_qt(mix.name), to_local(volume_text(in_l(mix.needed), units_)), to_local(percent_text(mix.settling.value())), to_local(percent_text(mix.spill.value())));
-    }
     const auto learnt = [&](const QString& what, std::size_t count, double share) { summary << tr("%1 by what was used: %2, the median of the last %3").arg(what, to_local(percent_text(share))).arg(count); };
     if (ground_.learnt.settling) learnt(tr("Settling"), ground_.learnt.settlings.size(), ground_.learnt.settling->value());
     if (ground_.learnt.spill) learnt(tr("Spill"), ground_.learnt.spills.size(), ground_.learnt.spill->value());
-    const auto heaviest = std::ranges::max_element(answer.lifts, {}, &Lift::mass);
-    if (heaviest != answer.lifts.end()) summary << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest, translated)), to_local(lift_mass_text(*heaviest, units_, translated)));
-    if (!answer.buy.empty()) summary << tr("Short of grain: see \u201cScreen and buy\u201d");
+    first += first_words(answer);
     for (const Note& note : answer.notes) {
       if (note.level == Level::warning || note.code == "day.outside-window") summary << sentence_text(note, units_);
     }
+    to_mix = to_mix_figures(answer);
   }
-  for (const LeftOutTree& left : ground_.left_out) summary << tr("%1 %2").arg(to_qt(left.tree), left.reason);
-  for (const RecordRef& ref : ground_.below_zero) summary << tr("By the record %1 is below nothing: count it").arg(to_qt(ref.id));
   if (stored) summary.prepend(tr("%1 of %2 trees done, sheet revision %3").arg(std::ranges::count_if(stored->record.trees, &DayTree::done)).arg(stored->record.trees.size()).arg(stored->record.sheet_revision));
+  first_->setText(first.join(u'\n'));
+  first_->setVisible(!first.isEmpty());
+  to_mix_->show_group(to_mix);
+  to_mix_->setVisible(!to_mix.figures.empty());
   summary_->setText(summary.join(u'\n'));
   std::vector<PrintSection> litres = sections.litres;
   litres.insert(litres.end(), sections.notes.begin(), sections.notes.end());

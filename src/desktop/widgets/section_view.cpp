@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QStandardItemModel>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -33,6 +34,15 @@ QString words_of(const PrintBlock& block) {
   }
   return words;
 }
+
+/// Words of one column keep clear of the next.
+class RoomyCells : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    return QStyledItemDelegate::sizeHint(option, index) + QSize(2 * option.fontMetrics.averageCharWidth(), 0);
+  }
+};
 
 QLabel* line_of(const QString& text, const char* role, QWidget* parent) {
   auto* label = new QLabel(text, parent);
@@ -120,6 +130,7 @@ void SectionView::add_table(const QString& title, const PrintTable& source) {
   table->setModel(model);
   keep_current_in_sight(*table);
   show_as_record_list(*table);
+  table->setItemDelegate(new RoomyCells(table));
   table->setFont(font());
   const QFontMetrics metrics(font());
   const int line = std::max(26, metrics.height() + 8);
