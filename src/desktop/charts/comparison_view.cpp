@@ -46,12 +46,23 @@ class ComparisonPicture : public QWidget {
   /// For the room there is.
   void fit() {
     lies_ = false;
-    cell_height_ = 12.0 * fontMetrics().height();
-    if (const QWidget* room = parentWidget(); room != nullptr && row_count() > 1 && 2 * cell_height_ > room->height()) {
+    const double least_height = 12.0 * fontMetrics().height();
+    columns_ = most_columns();
+    cell_height_ = least_height;
+    const QWidget* const room = parentWidget();
+    if (room == nullptr) return;
+    if (row_count() > 1 && 2 * least_height > room->height()) {
       lies_ = true;
+      columns_ = most_columns();
       cell_height_ = (2 + words_lines()) * fontMetrics().height() + 14.0;
+      setMinimumHeight(static_cast<int>(row_count() * cell_height_));
+      return;
     }
-    setMinimumHeight(static_cast<int>(std::max(1, row_count()) * cell_height_));
+    // Wider, in more rows, as long as all are in sight.
+    while (columns_ > 1 && rows_of(columns_ - 1) * least_height <= room->height()) --columns_;
+    constexpr double most_grown = 2;
+    cell_height_ = std::clamp(room->height() / static_cast<double>(std::max(1, row_count())), least_height, most_grown * least_height);
+    setMinimumHeight(static_cast<int>(std::max(1, row_count()) * least_height));
   }
 
  protected:
@@ -73,7 +84,7 @@ class ComparisonPicture : public QWidget {
       painter.drawText(QRectF(rect()).adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
       return;
     }
-    const int columns = column_count();
+    const int columns = columns_;
     const double cell_width = width() / static_cast<double>(columns);
     for (std::size_t i = 0; i < comparison_.mixes.size(); ++i) {
       const int at = static_cast<int>(i);
@@ -86,13 +97,16 @@ class ComparisonPicture : public QWidget {
  private:
   // Where not even two rows of upright cells would be in sight each mix lies, its curve beside its figures.
   [[nodiscard]] int signs_wide() const { return lies_ ? 40 : 24; }
-  [[nodiscard]] int column_count() const { return std::max(1, width() / (signs_wide() * std::max(1, fontMetrics().averageCharWidth()))); }
-  [[nodiscard]] int row_count() const { return (static_cast<int>(comparison_.mixes.size()) + column_count() - 1) / column_count(); }
+  [[nodiscard]] int most_columns() const {
+    return std::clamp(width() / (signs_wide() * std::max(1, fontMetrics().averageCharWidth())), 1, std::max(1, static_cast<int>(comparison_.mixes.size())));
+  }
+  [[nodiscard]] int rows_of(int columns) const { return (static_cast<int>(comparison_.mixes.size()) + columns - 1) / columns; }
+  [[nodiscard]] int row_count() const { return rows_of(columns_); }
 
   /// Of what stands beside a curve that lies.
   [[nodiscard]] int words_lines() const {
     int lines = 1;
-    const int room = static_cast<int>(words_share * (width() / static_cast<double>(column_count()) - 2 * around));
+    const int room = static_cast<int>(words_share * (width() / columns_ - 2 * around));
     for (const ComparedMix& mix : comparison_.mixes)
       lines = std::max(lines, fontMetrics().boundingRect(0, 0, room, 1000, Qt::AlignLeading | Qt::TextWordWrap, words_of(mix)).height() / std::max(1, fontMetrics().lineSpacing()));
     return lines;
@@ -102,7 +116,7 @@ class ComparisonPicture : public QWidget {
     const auto percent = [](const std::optional<Porosity>& share) { return to_local(percent_text(share ? std::optional(share->value()) : std::nullopt, 0)); };
     // A range is not broken at the end of a line.
     const auto with_range = [](const QString& middle, const std::optional<Range>& range) {
-      return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0).replace(u' ', QChar::Nbsp)) : middle;
+      return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0).replace(u' ', QChar::Nbsp).replace(QStringLiteral("\u2013"), QStringLiteral("\u2013\u2060"))) : middle;
     };
     const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
     if (mix.pot_tests.isEmpty()) return figures;
@@ -171,6 +185,7 @@ class ComparisonPicture : public QWidget {
   double least_mm_ = 1;
   double most_mm_ = 1;
   bool lies_ = false;
+  int columns_ = 1;
   double cell_height_ = 0;
 };
 
