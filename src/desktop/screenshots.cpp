@@ -28,6 +28,7 @@
 #include "models/range_keeper.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/day_page.hpp"
 #include "pages/import_page.hpp"
 #include "pages/groups_page.hpp"
 #include "pages/log_page.hpp"
@@ -59,7 +60,7 @@ constexpr Look manual_looks[] = {{"light", Theme::light, {1280, 800}, 100}, {"da
 constexpr Look further_looks[] = {{"contrast", Theme::high_contrast, {1280, 800}, 100},
                                   {"light_wide", Theme::light, {1920, 1080}, 100},
                                   {"light_small", Theme::light, {1024, 700}, 100},
-                                  {"light_text150", Theme::light, {1280, 800}, 150},
+                                  {"dark_text150", Theme::dark, {1280, 800}, 150},
                                   {"light_small_text150", Theme::light, {1024, 700}, 150},
                                   {"dark_small_text200", Theme::dark, {1024, 700}, 200},
                                   {"dark_text200", Theme::dark, {1280, 800}, 200}};
@@ -109,6 +110,7 @@ bool shoot_pages(MainWindow& window, const QString& record_folder, const QString
     QApplication::processEvents();
     window.mix_page().comparison().job().wait();
     window.ranges().finish();
+    if (auto* day = window.findChild<DayPage*>(); day != nullptr && day->isVisible()) day->finish_ranges();
     // Columns within columns are laid out one after the other, each in a round of the event loop.
     constexpr int rounds = 6;
     for (int round = 0; round < rounds; ++round) QApplication::processEvents();
