@@ -244,7 +244,7 @@ QStringList RootPlanView::all_names() const {
 }
 
 QStringList RootPlanView::key() const {
-  const auto both = places_beside({});
+  const auto both = places_beside({0, 0});
   if (!both) return {};
   // Left and right of it, names leave the middle of the root mass in sight.
   constexpr double most_covered = 0.55;
@@ -257,7 +257,7 @@ QStringList RootPlanView::key() const {
 }
 
 RootPlanView::Key RootPlanView::laid_key() const {
-  Key below{key(), {}, {}};
+  Key below{key(), {}, {0, 0}};
   if (below.names.isEmpty()) return below;
   Key beside = below;
   const double line = fontMetrics().height();
@@ -316,7 +316,7 @@ std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView:
     top = top.united(around(outcome->views->top.trunk_base, front_drawn_cm));
   }
   const double line = fontMetrics().height();
-  const bool has_key = !taken.isNull();
+  const bool has_key = taken.width() > 0 || taken.height() > 0;
   // The names of cuts stand out on all sides; two of them must not meet. Letters need less.
   const double around = has_key ? line / 2 : line;
   double between = line + plan_gap;
