@@ -1849,6 +1849,13 @@
     </message>
 </context>
 <context>
+    <name>RootPlanDesk</name>
+    <message>
+        <source>%1 into %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2366,10 +2373,6 @@
         <translation>Sack suchen</translation>
     </message>
     <message>
-        <source>&amp;Material</source>
-        <translation>Ma&amp;terial</translation>
-    </message>
-    <message>
         <source>Material of the bags to receive</source>
         <translation>Material der anzunehmenden Säcke</translation>
     </message>
@@ -2676,6 +2679,10 @@
     <message>
         <source>a tree, like TR-06; empty if bought</source>
         <translation>ein Baum, wie TR-06; leer, wenn gekauft</translation>
+    </message>
+    <message>
+        <source>&amp;Material to receive</source>
+        <translation>Anzunehmendes Ma&amp;terial</translation>
     </message>
 </context>
 <context>
@@ -3425,20 +3432,12 @@
         <translation>Für jeden Baum</translation>
     </message>
     <message>
-        <source>%1: %2 to mix; settling %3, spill %4</source>
-        <translation>%1: %2 zu mischen; Setzung %3, Streuverlust %4</translation>
-    </message>
-    <message>
         <source>%1 by what was used: %2, the median of the last %3</source>
         <translation>%1 nach Verbrauch: %2, der Median der letzten %3</translation>
     </message>
     <message>
         <source>Heaviest: %1, %2</source>
         <translation>Am schwersten: %1, %2</translation>
-    </message>
-    <message>
-        <source>Short of grain: see “Screen and buy”</source>
-        <translation>Es fehlt Korn: siehe „Absieben und kaufen“</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -3599,6 +3598,14 @@
     <message>
         <source>root-mass plans</source>
         <translation>Ballenpläne</translation>
+    </message>
+    <message>
+        <source>Short of grain, see “Screen and buy”: %1</source>
+        <translation>Es fehlt Korn, siehe „Absieben und kaufen“: %1</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>Zu mischen</translation>
     </message>
 </context>
 <context>
@@ -4053,10 +4060,6 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1, %2 vorgemerkt</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile: hier eine andere wählen.</translation>
     </message>
     <message>
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
@@ -5348,10 +5351,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den Sie schreiben dürfen.</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile: hier eine andere wählen.</translation>
     </message>
     <message>
         <source>Cl&amp;ear the bench</source>
@@ -7181,10 +7180,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>%1 von Ballenplan %2</translation>
     </message>
     <message>
-        <source>%1 into %2</source>
-        <translation>%1 in %2</translation>
-    </message>
-    <message>
         <source>root-mass plan of tree %1</source>
         <translation>Ballenplan von Baum %1</translation>
     </message>
@@ -7874,6 +7869,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 or more</source>
         <translation>%1 oder mehr</translation>
+    </message>
+    <message>
+        <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
+        <translation>Vorsicht: nach allem, was getan werden darf, ragt der Ballen noch heraus, %1; eine größere Schale nehmen</translation>
     </message>
 </context>
 <context>

@@ -1849,6 +1849,13 @@
     </message>
 </context>
 <context>
+    <name>RootPlanDesk</name>
+    <message>
+        <source>%1 into %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2366,10 +2373,6 @@
         <translation>Buscar un saco</translation>
     </message>
     <message>
-        <source>&amp;Material</source>
-        <translation>&amp;Material</translation>
-    </message>
-    <message>
         <source>Material of the bags to receive</source>
         <translation>Material de los sacos que se reciben</translation>
     </message>
@@ -2676,6 +2679,10 @@
     <message>
         <source>a tree, like TR-06; empty if bought</source>
         <translation>un árbol, como TR-06; vacío si se compró</translation>
+    </message>
+    <message>
+        <source>&amp;Material to receive</source>
+        <translation>&amp;Material que se recibe</translation>
     </message>
 </context>
 <context>
@@ -3425,20 +3432,12 @@
         <translation>Por árbol</translation>
     </message>
     <message>
-        <source>%1: %2 to mix; settling %3, spill %4</source>
-        <translation>%1: %2 por mezclar; asentamiento %3, derrame %4</translation>
-    </message>
-    <message>
         <source>%1 by what was used: %2, the median of the last %3</source>
         <translation>%1 según lo usado: %2, la mediana de los últimos %3</translation>
     </message>
     <message>
         <source>Heaviest: %1, %2</source>
         <translation>Lo más pesado: %1, %2</translation>
-    </message>
-    <message>
-        <source>Short of grain: see “Screen and buy”</source>
-        <translation>Falta grano: vea «Cribar y comprar»</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -3599,6 +3598,14 @@
     <message>
         <source>root-mass plans</source>
         <translation>planes de cepellón</translation>
+    </message>
+    <message>
+        <source>Short of grain, see “Screen and buy”: %1</source>
+        <translation>Falta grano, vea «Cribar y comprar»: %1</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>Por mezclar</translation>
     </message>
 </context>
 <context>
@@ -4053,10 +4060,6 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1, %2 reservados</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes: elija aquí otra.</translation>
     </message>
     <message>
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
@@ -5348,10 +5351,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>No se pudo escribir %1: elija una carpeta en la que pueda escribir.</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes: elija aquí otra.</translation>
     </message>
     <message>
         <source>Cl&amp;ear the bench</source>
@@ -7181,10 +7180,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>%1 del plan de cepellón %2</translation>
     </message>
     <message>
-        <source>%1 into %2</source>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
         <source>root-mass plan of tree %1</source>
         <translation>plan de cepellón del árbol %1</translation>
     </message>
@@ -7874,6 +7869,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 or more</source>
         <translation>%1 o más</translation>
+    </message>
+    <message>
+        <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
+        <translation>Precaución: después de todo lo que se puede hacer, el cepellón aún sobresale, %1; tome una maceta más grande</translation>
     </message>
 </context>
 <context>

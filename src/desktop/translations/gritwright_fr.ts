@@ -1849,6 +1849,13 @@
     </message>
 </context>
 <context>
+    <name>RootPlanDesk</name>
+    <message>
+        <source>%1 into %2</source>
+        <translation>%1 dans %2</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2366,10 +2373,6 @@
         <translation>Chercher un sac</translation>
     </message>
     <message>
-        <source>&amp;Material</source>
-        <translation>&amp;Matériau</translation>
-    </message>
-    <message>
         <source>Material of the bags to receive</source>
         <translation>Matériau des sacs à réceptionner</translation>
     </message>
@@ -2676,6 +2679,10 @@
     <message>
         <source>a tree, like TR-06; empty if bought</source>
         <translation>un arbre, comme TR-06 ; vide si acheté</translation>
+    </message>
+    <message>
+        <source>&amp;Material to receive</source>
+        <translation>&amp;Matériau à réceptionner</translation>
     </message>
 </context>
 <context>
@@ -3425,20 +3432,12 @@
         <translation>Pour chaque arbre</translation>
     </message>
     <message>
-        <source>%1: %2 to mix; settling %3, spill %4</source>
-        <translation>%1&#xa0;: %2 à mélanger&#xa0;; tassement %3, pertes %4</translation>
-    </message>
-    <message>
         <source>%1 by what was used: %2, the median of the last %3</source>
         <translation>%1 d’après l’usage&#xa0;: %2, la médiane des %3 derniers</translation>
     </message>
     <message>
         <source>Heaviest: %1, %2</source>
         <translation>Le plus lourd&#xa0;: %1, %2</translation>
-    </message>
-    <message>
-        <source>Short of grain: see “Screen and buy”</source>
-        <translation>Il manque du grain&#xa0;: voyez «&#xa0;Cribler et acheter&#xa0;»</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -3599,6 +3598,14 @@
     <message>
         <source>root-mass plans</source>
         <translation>plans de motte</translation>
+    </message>
+    <message>
+        <source>Short of grain, see “Screen and buy”: %1</source>
+        <translation>Il manque du grain, voyez «&#xa0;Cribler et acheter&#xa0;»&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>À mélanger</translation>
     </message>
 </context>
 <context>
@@ -4053,10 +4060,6 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1, %2 réservé</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande&#xa0;: choisissez-en ici un autre.</translation>
     </message>
     <message>
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
@@ -5348,10 +5351,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 n’a pas pu être écrit&#xa0;: choisissez un dossier où vous pouvez écrire.</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande&#xa0;: choisissez-en ici un autre.</translation>
     </message>
     <message>
         <source>Cl&amp;ear the bench</source>
@@ -7181,10 +7180,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>%1 du plan de motte %2</translation>
     </message>
     <message>
-        <source>%1 into %2</source>
-        <translation>%1 dans %2</translation>
-    </message>
-    <message>
         <source>root-mass plan of tree %1</source>
         <translation>plan de motte de l’arbre %1</translation>
     </message>
@@ -7874,6 +7869,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 or more</source>
         <translation>%1 ou plus</translation>
+    </message>
+    <message>
+        <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
+        <translation>Précaution&#xa0;: après tout ce qui peut être fait, la motte dépasse encore, %1&#xa0;; prenez un pot plus grand</translation>
     </message>
 </context>
 <context>

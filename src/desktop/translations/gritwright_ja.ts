@@ -1839,6 +1839,13 @@
     </message>
 </context>
 <context>
+    <name>RootPlanDesk</name>
+    <message>
+        <source>%1 into %2</source>
+        <translation>%1 を %2 へ</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2354,10 +2361,6 @@
         <translation>袋を検索</translation>
     </message>
     <message>
-        <source>&amp;Material</source>
-        <translation>資材(&amp;M)</translation>
-    </message>
-    <message>
         <source>Material of the bags to receive</source>
         <translation>受け入れる袋の資材</translation>
     </message>
@@ -2664,6 +2667,10 @@
     <message>
         <source>a tree, like TR-06; empty if bought</source>
         <translation>木（例 TR-06）。購入なら空欄</translation>
+    </message>
+    <message>
+        <source>&amp;Material to receive</source>
+        <translation>受け入れる資材(&amp;M)</translation>
     </message>
 </context>
 <context>
@@ -3413,20 +3420,12 @@
         <translation>木ごと</translation>
     </message>
     <message>
-        <source>%1: %2 to mix; settling %3, spill %4</source>
-        <translation>%1：混合 %2、締まり %3、こぼれ %4</translation>
-    </message>
-    <message>
         <source>%1 by what was used: %2, the median of the last %3</source>
         <translation>%1（使用実績から）：%2、直近 %3 件の中央値</translation>
     </message>
     <message>
         <source>Heaviest: %1, %2</source>
         <translation>最も重い：%1、%2</translation>
-    </message>
-    <message>
-        <source>Short of grain: see “Screen and buy”</source>
-        <translation>粒が不足：「ふるい・購入」を見てください</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -3587,6 +3586,14 @@
     <message>
         <source>root-mass plans</source>
         <translation>根鉢計画</translation>
+    </message>
+    <message>
+        <source>Short of grain, see “Screen and buy”: %1</source>
+        <translation>粒が不足（「ふるい・購入」を参照）：%1</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>混合量</translation>
     </message>
 </context>
 <context>
@@ -4041,10 +4048,6 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1、取り置き %2</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。ここでは別の鉢を選んでください。</translation>
     </message>
     <message>
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
@@ -5330,10 +5333,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 を書き込めませんでした。書き込めるフォルダーを選んでください。</translation>
-    </message>
-    <message>
-        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
-        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。ここでは別の鉢を選んでください。</translation>
     </message>
     <message>
         <source>Cl&amp;ear the bench</source>
@@ -7160,10 +7159,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>根鉢計画 %2 の%1</translation>
     </message>
     <message>
-        <source>%1 into %2</source>
-        <translation>%1 を %2 へ</translation>
-    </message>
-    <message>
         <source>root-mass plan of tree %1</source>
         <translation>木 %1 の根鉢計画</translation>
     </message>
@@ -7853,6 +7848,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 or more</source>
         <translation>%1 以上</translation>
+    </message>
+    <message>
+        <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
+        <translation>注意：できることをすべてしても、根鉢がまだはみ出します（%1）。より大きい鉢にしてください</translation>
     </message>
 </context>
 <context>
