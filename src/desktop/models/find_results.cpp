@@ -180,6 +180,11 @@ QString with_range(double share, const std::optional<Range>& range) {
   return range ? QStringLiteral("%1\n%2").arg(value, range_beside(range, share)) : value;
 }
 
+/// Whether other grain sizes would help, which price, exchange and shares don't hang on.
+bool hangs_on_sizes(const WishFigure& figure) {
+  return !std::holds_alternative<MixPrice>(figure) && !std::holds_alternative<ExchangeCapacity>(figure) && !std::holds_alternative<ShareOf>(figure);
+}
+
 std::vector<TradeOffPoint> points_of(const FoundParts& found, const std::vector<TradeOff>& all) {
   std::vector<TradeOffPoint> points;
   for (const TradeOff& one : all) {
@@ -324,6 +329,22 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
   add("price", "price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("type each price"));
   add("score", "score", FindResultText::tr("Score, 0 is best"), score_words(recipe.score), {});
   return group;
+}
+
+QStringList far_off_sentences(const FoundParts& found, UnitSystem units) {
+  constexpr double far_off = 10;  // points, or as much in the unit that the score counts in
+  QStringList sentences;
+  if (found.answer.recipes.empty()) return sentences;
+  const std::vector<Miss>& misses = found.answer.recipes.front().misses;
+  for (std::size_t i = 0; i < misses.size(); ++i) {
+    const Wish& wish = found.problem().wishes[i];
+    if (!(misses[i].violation > far_off) || !std::isfinite(misses[i].amount) || !hangs_on_sizes(wish.figure)) continue;
+    const QString words = wish_words(found, wish, units), by = difference_words(wish.figure, misses[i].amount, units);
+    const bool proven = std::ranges::any_of(found.answer.notes, [&](const Note& note) { return note.code == "design.wish-out-of-reach" && note.where == "/wishes/" + std::to_string(i); });
+    sentences << (proven ? FindResultText::tr("Nothing on the shelf comes near \u201c%1\u201d, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.").arg(words, by)
+                         : FindResultText::tr("The best recipe is far from \u201c%1\u201d and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.").arg(words, by));
+  }
+  return sentences;
 }
 
 QStringList answer_sentences(const FoundParts& found, UnitSystem units) {

@@ -44,6 +44,8 @@ struct FoundParts {
 /// Its figures.
 [[nodiscard]] FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSystem units);
 
+/// Wishes on sizes, air or water that even the best recipe misses by more than 10 points, and what would help: another search would not.
+[[nodiscard]] QStringList far_off_sentences(const FoundParts& found, UnitSystem units);
 /// Of the whole answer: contradictions, proof, how far wishes may move, what rounding costs, notes.
 [[nodiscard]] QStringList answer_sentences(const FoundParts& found, UnitSystem units);
 

@@ -171,7 +171,7 @@ void RecipesPanel::refresh() {
   else if (stale) state_->setText(tr("The inputs changed: what is shown in grey answers the question before."));
   else if (found == nullptr) state_->setText(tr("Searching the shelf."));
   else if (found->answer.recipes.empty()) state_->setText(tr("No recipe holds every wish that must hold; the nearest is shown."));
-  else state_->setText(tr("%n recipe(s), best first.", nullptr, static_cast<int>(found->answer.recipes.size())));
+  else state_->setText((far_off_sentences(*found, bench_.units()) << tr("%n recipe(s), best first.", nullptr, static_cast<int>(found->answer.recipes.size()))).join(u' '));
   refresh_table(stale);
   const bool some = found != nullptr && !found->listed().empty();
   for (QWidget* widget : std::initializer_list<QWidget*>{table_, keep_, reserve_, sentences_, figures_}) widget->setVisible(some);
