@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 #include <QStandardItemModel>
 #include <QStyledItemDelegate>
 #include <QTableView>
@@ -84,6 +85,12 @@ void SectionView::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange && !shown_.isEmpty()) QTimer::singleShot(0, this, &SectionView::rebuild);
 }
 
+QSize SectionView::minimumSizeHint() const {
+  QSize size = QScrollArea::minimumSizeHint();
+  size.setWidth(std::max(size.width(), content_->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width()));
+  return size;
+}
+
 void SectionView::rebuild() {
   while (QLayoutItem* item = layout_->takeAt(0)) {
     delete item->widget();
@@ -103,6 +110,7 @@ void SectionView::rebuild() {
     }
   }
   layout_->addStretch(1);
+  updateGeometry();
 }
 
 void SectionView::add_table(const QString& title, const PrintTable& source) {

@@ -18,6 +18,9 @@ class SectionView : public QScrollArea {
   /// Drawings are left out. Shows `instead` where there is nothing.
   void show_sections(const std::vector<PrintSection>& sections, const QString& instead = {});
 
+  /// No narrower than the longest word.
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
  protected:
   void changeEvent(QEvent* event) override;
 
