@@ -1,10 +1,11 @@
 // What somebody met who did a first season's work by keyboard: typing that outlives the window, undo from any line, keys that lead on.
+#include <QAction>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QTableWidget>
+#include <memory>
 
 #include "jump_targets.hpp"
 #include "models/demonstration_record.hpp"
