@@ -819,6 +819,14 @@
         <source>water plants can take</source>
         <translation>für Pflanzen verfügbares Wasser</translation>
     </message>
+    <message>
+        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>Nichts im Vorrat kommt „%1“ nahe, das beste Rezept verfehlt es um %2: einen Sack darauf absieben, anderes Korn aufnehmen oder den Wunsch lockern.</translation>
+    </message>
+    <message>
+        <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>Das beste Rezept ist weit von „%1“ entfernt und verfehlt es um %2: einen Sack darauf absieben, anderes Korn aufnehmen oder den Wunsch lockern.</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>

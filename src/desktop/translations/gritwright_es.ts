@@ -819,6 +819,14 @@
         <source>water plants can take</source>
         <translation>agua disponible para plantas</translation>
     </message>
+    <message>
+        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>Nada en la estantería se acerca a «%1», la mejor receta queda a %2: cribe un saco para ello, añada otro grano o afloje el deseo.</translation>
+    </message>
+    <message>
+        <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>La mejor receta está lejos de «%1», queda a %2: cribe un saco para ello, añada otro grano o afloje el deseo.</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>

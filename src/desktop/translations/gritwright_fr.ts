@@ -819,6 +819,14 @@
         <source>water plants can take</source>
         <translation>eau disponible aux plantes</translation>
     </message>
+    <message>
+        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>Rien en stock n’approche de «&#xa0;%1&#xa0;», la meilleure recette le manque de %2&#xa0;: criblez-y un sac, faites entrer un autre grain, ou assouplissez le souhait.</translation>
+    </message>
+    <message>
+        <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>La meilleure recette est loin de «&#xa0;%1&#xa0;» et le manque de %2&#xa0;: criblez-y un sac, faites entrer un autre grain, ou assouplissez le souhait.</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>

@@ -815,6 +815,14 @@
         <source>water plants can take</source>
         <translation>植物が使える水</translation>
     </message>
+    <message>
+        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>棚に「%1」に近いものがなく、最良のレシピでも %2 外れます。袋をふるい分けるか、ほかの粒を受け入れるか、希望条件を緩めてください。</translation>
+    </message>
+    <message>
+        <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
+        <translation>最良のレシピでも「%1」から遠く、%2 外れます。袋をふるい分けるか、ほかの粒を受け入れるか、希望条件を緩めてください。</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
