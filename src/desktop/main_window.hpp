@@ -73,7 +73,7 @@ class MainWindow : public QMainWindow {
   /// Of the record's file; told where it is this window's.
   void tell_trouble(const Problem& problem);
 
-  /// The pot in the mix's place for one; told and false where its form has no room for what the container is.
+  /// The pot in the mix's place for one; told where the form has no room for its layers.
   void put_pot(const Container& container, const QString& what);
 
   /// Writes the picture in front to `path`, by its ending png, svg or pdf; its data where it is csv.
