@@ -121,6 +121,14 @@ void check_experience(Problems& problems, const PlannedDay& day) {
   }
 }
 
+/// Of a smaller one a day would take more than anybody counts.
+void check_vessel(Problems& problems, const char* pointer, const std::optional<LooseVolume>& vessel) {
+  constexpr double least_l = 0.005;  // a teaspoon
+  check_amount(problems, pointer, vessel);
+  if (vessel && in_l(*vessel) > 0 && in_l(*vessel) < least_l)
+    problems.push_back(problem_at("day.vessel-too-small", pointer, {{"volume_l", in_l(*vessel)}, {"least_l", least_l}}));
+}
+
 }  // namespace
 
 Problems check(const PlannedDay& day) {
@@ -132,8 +140,8 @@ Problems check(const PlannedDay& day) {
   TreeCheck trees(problems, day);
   if (day.trees.empty()) problems.push_back(problem_at("day.no-trees", "/trees"));
   for (std::size_t i = 0; i < day.trees.size(); ++i) trees.check(day.trees[i], item("/trees", i));
-  check_amount(problems, "/tub_l", day.tub);
-  check_amount(problems, "/scoop_l", day.scoop);
+  check_vessel(problems, "/tub_l", day.tub);
+  check_vessel(problems, "/scoop_l", day.scoop);
   if (day.tub && day.scoop && in_l(*day.scoop) > 0 && *day.scoop > *day.tub)
     problems.push_back(problem_at("day.scoop-above-tub", "/scoop_l", {{"scoop_l", in_l(*day.scoop)}, {"tub_l", in_l(*day.tub)}}));
   if (day.sheet_revision < 1)

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <limits>
 #include <numeric>
+#include <utility>
 
 namespace gritwright {
 
@@ -78,17 +80,17 @@ class Scoops {
     return scoops;
   }
 
+  /// Each component's scoops stand evenly along one row, which is cut into as few pieces as fit the tub: none is fuller than it, and each is near the recipe.
   static std::vector<std::vector<int>> in_least_scoops(const std::vector<int>& least, int total, int tub_scoops) {
-    for (int batches = (total + tub_scoops - 1) / tub_scoops;; ++batches) {
-      std::vector<std::vector<int>> scoops(static_cast<std::size_t>(batches));
-      int fullest = 0;
-      for (int b = 0; b < batches; ++b) {
-        std::vector<int>& batch = scoops[static_cast<std::size_t>(b)];
-        for (const int count : least) batch.push_back((b + 1) * count / batches - b * count / batches);
-        fullest = std::max(fullest, std::accumulate(batch.begin(), batch.end(), 0));
-      }
-      if (fullest <= tub_scoops) return scoops;
-    }
+    std::vector<std::pair<double, std::size_t>> row;
+    for (std::size_t k = 0; k < least.size(); ++k)
+      for (int scoop = 0; scoop < least[k]; ++scoop) row.emplace_back((scoop + 0.5) / least[k], k);
+    std::ranges::sort(row);
+    const auto pieces = static_cast<std::size_t>((total + tub_scoops - 1) / tub_scoops);
+    std::vector<std::vector<int>> scoops(pieces, std::vector<int>(least.size(), 0));
+    for (std::size_t piece = 0; piece < pieces; ++piece)
+      for (std::size_t at = piece * row.size() / pieces; at < (piece + 1) * row.size() / pieces; ++at) ++scoops[piece][row[at].second];
+    return scoops;
   }
 
   const BatchTask& task_;

@@ -48,6 +48,7 @@ constexpr std::array plan_templates{
     MessageTemplate{"day.unknown-pot", GRITWRIGHT_TEXT("the day has no pot called {text}; look at its spelling, or add it")},
     MessageTemplate{"day.unknown-time", GRITWRIGHT_TEXT("{text} is no time of the day; expected evening or morning")},
     MessageTemplate{"day.version-below-one", GRITWRIGHT_TEXT("version {version} can't be; expected 1 or more")},
+    MessageTemplate{"day.vessel-too-small", GRITWRIGHT_TEXT("{volume_l} L is too little to mix or measure with; expected {least_l} L or more")},
     MessageTemplate{"day.whole-pot", GRITWRIGHT_TEXT("without a root-mass plan all the pot holds was counted, {volume_l} L; plan the root mass, or type the litres")},
     MessageTemplate{"day.yield-of-screened", GRITWRIGHT_TEXT("screened grain has no yield; leave one of the two out")},
     MessageTemplate{"day.yield-range", GRITWRIGHT_TEXT("a yield of {share} can't be; expected more than 0 and at most 1.2, litres for each litre screened")},

@@ -74,6 +74,8 @@ TEST_CASE("Each fault of a day is refused at its place", "[planned_day][refuses]
       {"record.amount-not-positive", "/stock/0/bag_l", [](PlannedDay& day) { day.shelf[0].bag_volume = loose_l(0); }},
       {"record.amount-not-positive", "/tub_l", [](PlannedDay& day) { day.tub = loose_l(0); }},
       {"day.scoop-above-tub", "/scoop_l", [](PlannedDay& day) { day.scoop = loose_l(30); }},
+      {"day.vessel-too-small", "/scoop_l", [](PlannedDay& day) { day.scoop = loose_l(1e-9); }},
+      {"day.vessel-too-small", "/tub_l", [](PlannedDay& day) { day.tub = loose_l(0.001); }},
       {"day.version-below-one", "/sheet_revision", [](PlannedDay& day) { day.sheet_revision = 0; }},
       {"record.amount-not-positive", "/filled_before/0", [](PlannedDay& day) { day.filled_before = {{pot_ml(0), mixed_l(1)}}; }},
       {"day.more-left-than-made", "/emptied_before/0/left_l", [](PlannedDay& day) { day.emptied_before = {{mixed_l(5), mixed_l(1), mixed_l(5)}}; }},

@@ -1,6 +1,10 @@
 #include "gritwright/models/tub_batches.hpp"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
+#include <cmath>
+#include <numeric>
+#include <random>
 
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
@@ -54,6 +58,45 @@ TEST_CASE("Whole rounds take at most one scoop more of each component, not of th
   CHECK_THAT(in_l(little.made), WithinAbs(1.5, 1e-12));
   // 2.6, .8 and 1.7 L: the least is 6, 2 and 4 scoops, two rounds.
   CHECK(tub_batches(task({2.6, 0.8, 1.7}, {3, 1, 2}, 20, 0.5)).recipe_kept);
+}
+
+TEST_CASE("A tub that holds fewer scoops than there are components is filled as often as it takes", "[tub_batches][regression]") {
+  // Five components by scoops of 2 L in a tub of 8 L: 2 + 3 + 2 + 2 + 4 scoops, four to a tub.
+  const TubBatches batches = tub_batches(task({3.1, 5.2, 2.2, 3.4, 7.8}, {1.55, 2.6, 1.1, 1.7, 3.9}, 8, 2.0));
+  CHECK(batches.batches.size() == 4);
+  std::vector<int> all(5, 0);
+  for (const std::vector<int>& batch : scoops(batches)) {
+    CHECK(std::accumulate(batch.begin(), batch.end(), 0) <= 4);
+    for (std::size_t k = 0; k < all.size(); ++k) all[k] += batch[k];
+  }
+  CHECK(all == std::vector<int>{2, 3, 2, 2, 4});
+}
+
+TEST_CASE("In the least scoops no tub is overfull, none is fuller by two than another, and no grain is missing", "[tub_batches][law]") {
+  std::mt19937 random(7);
+  std::uniform_int_distribution<int> components(1, 7);
+  std::uniform_real_distribution<double> litres(0.05, 12);
+  std::uniform_int_distribution<int> tub_scoops(1, 20);
+  for (int i = 0; i < 400; ++i) {
+    std::vector<double> wanted;
+    for (int k = components(random); k > 0; --k) wanted.push_back(litres(random));
+    const int fit = tub_scoops(random);
+    const TubBatches batches = tub_batches(task(wanted, wanted, 0.4 * fit, 0.4));
+    CAPTURE(i, fit);
+    if (batches.recipe_kept) continue;
+    int fullest = 0;
+    int emptiest = fit;
+    std::vector<int> all(wanted.size(), 0);
+    for (const std::vector<int>& batch : scoops(batches)) {
+      const int here = std::accumulate(batch.begin(), batch.end(), 0);
+      fullest = std::max(fullest, here);
+      emptiest = std::min(emptiest, here);
+      for (std::size_t k = 0; k < all.size(); ++k) all[k] += batch[k];
+    }
+    CHECK(fullest <= fit);
+    CHECK(fullest - emptiest <= 1);
+    for (std::size_t k = 0; k < all.size(); ++k) CHECK(all[k] == static_cast<int>(std::ceil(wanted[k] / 0.4)));
+  }
 }
 
 TEST_CASE("A multiple of the scoop is not rounded up by an error of the last digit", "[tub_batches][regression]") {

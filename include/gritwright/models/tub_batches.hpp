@@ -30,7 +30,7 @@ struct TubBatches {
   bool recipe_kept = true;         ///< every batch is a whole number of rounds of the parts
 };
 
-/// Whole rounds of the parts where a round fits into the tub and that costs no more than about a scoop of each component; else the
+/// Whole rounds of the parts where a round fits into the tub and that takes no more than a scoop of each component beyond the least; else the
 /// least number of scoops, spread over the batches as evenly as whole scoops allow. Source: day-litres.
 [[nodiscard]] TubBatches tub_batches(const BatchTask& task);
 
