@@ -1,5 +1,6 @@
 // What somebody met who did a first season's work by keyboard: typing that outlives the window, undo from any line, keys that lead on.
 #include <QAction>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -53,8 +54,10 @@ void show_tree(MainWindow& window, const QString& id) {
 
 }  // namespace
 
-TEST_CASE("A line begun in the log stands there again after the window, and is gone once it is written down", "[first_season]") {
+TEST_CASE("A line begun in the log stands there again after the window with what it is about, and is gone once it is written down", "[first_season]") {
   OpenWindow open;
+  const QString pine = kept_tree(open, "pine");
+  open.find<QLineEdit>("log_about")->setText(pine);
   open.trigger("action_write_down");
   open.type(QStringLiteral("first frost"));
   {
@@ -63,14 +66,22 @@ TEST_CASE("A line begun in the log stands there again after the window, and is g
     CHECK(line->text() == QStringLiteral("first frost"));
     again.window.findChild<QAction*>(QStringLiteral("action_write_down"))->trigger();
     QTest::keyClick(line, Qt::Key_Return);
-    CHECK(again.record->workbook().count(RecordKind::log_entry) == 1);
+    REQUIRE(again.record->workbook().count(RecordKind::log_entry) == 1);
+    CHECK(again.record->workbook().all<LogEntry>().front().record.about == std::vector{RecordRef{RecordKind::tree, pine.toStdString()}});
   }
   WindowAfterwards third(*open.record);
   CHECK(third.window.findChild<QLineEdit*>(QStringLiteral("log_text"))->text().isEmpty());
+  CHECK(third.window.findChild<QLineEdit*>(QStringLiteral("log_about"))->text().isEmpty());
 }
 
-TEST_CASE("Notes begun for a tree wait for that tree, also after the window, and for no other", "[first_season]") {
+TEST_CASE("What is begun for a tree waits for that tree with all that was chosen, also after the window, and for no other", "[first_season]") {
   OpenWindow open;
+  RecordedContainer pot;
+  pot.container.name = "tray";
+  pot.container.rim = {length_cm(30), length_cm(20)};
+  pot.container.base = pot.container.rim;
+  pot.container.depth = depth_cm(6);
+  const QString tray = open.record->add(pot, QStringLiteral("pot"));
   const QString pine = kept_tree(open, "pine");
   const QString maple = kept_tree(open, "maple");
   show_tree(open.window, pine);
@@ -78,18 +89,39 @@ TEST_CASE("Notes begun for a tree wait for that tree, also after the window, and
   open.type(QStringLiteral("needles pale"));
   open.find<QLineEdit>("tree_repotted_note")->setFocus();
   open.type(QStringLiteral("cut by half"));
+  open.find<QLineEdit>("tree_repotted_day")->setText(QStringLiteral("2024-03-10"));
+  open.find<QComboBox>("tree_seen_as")->setFocus();
+  for (int down = 0; down < 2; ++down) open.press(Qt::Key_Down);  // past "watch" to "sick"
+  open.find<QComboBox>("tree_repotted_pot")->setFocus();
+  open.press(Qt::Key_Down);
+  open.find<QCheckBox>("tree_bare_rooted")->click();
   WindowAfterwards again(*open.record);
   const auto text = [&](const char* name) { return again.window.findChild<QLineEdit*>(QLatin1String(name))->text(); };
+  const auto chosen = [&](const char* name) { return again.window.findChild<QComboBox*>(QLatin1String(name))->currentData(); };
   show_tree(again.window, maple);
   CHECK(text("tree_seen_note").isEmpty());
   CHECK(text("tree_repotted_note").isEmpty());
+  CHECK(text("tree_repotted_day").isEmpty());
+  CHECK(chosen("tree_seen_as").toInt() == static_cast<int>(Condition::thriving));
+  CHECK(chosen("tree_repotted_pot").toString().isEmpty());
+  CHECK_FALSE(again.window.findChild<QCheckBox*>(QStringLiteral("tree_bare_rooted"))->isChecked());
   show_tree(again.window, pine);
   CHECK(text("tree_seen_note") == QStringLiteral("needles pale"));
   CHECK(text("tree_repotted_note") == QStringLiteral("cut by half"));
+  CHECK(text("tree_repotted_day") == QStringLiteral("2024-03-10"));
   again.window.findChild<QPushButton*>(QStringLiteral("tree_seen_keep"))->click();
+  again.window.findChild<QPushButton*>(QStringLiteral("tree_repotted_keep"))->click();
+  const Tree written = again.record->workbook().find(Id<Tree>{pine.toStdString()})->record;
+  REQUIRE(written.conditions.size() == 1);
+  CHECK(written.conditions.front().condition == Condition::sick);
+  REQUIRE(written.repottings.size() == 1);
+  CHECK(written.repottings.front().container == std::optional(Id<RecordedContainer>{tray.toStdString()}));
+  CHECK(written.repottings.front().bare_rooted);
   show_tree(again.window, maple);
   show_tree(again.window, pine);
   CHECK(text("tree_seen_note").isEmpty());
+  CHECK(text("tree_repotted_day").isEmpty());
+  CHECK(chosen("tree_repotted_pot").toString().isEmpty());
 }
 
 TEST_CASE("Enter in the note on a repotting writes it down, and goes to the day where that can't be read", "[first_season]") {
@@ -109,6 +141,11 @@ TEST_CASE("Enter in the note on a repotting writes it down, and goes to the day 
   open.press(Qt::Key_Return);
   REQUIRE(repottings().size() == 1);
   CHECK(repottings().front().note == "cut by half");
+  // A second Enter writes it no second time.
+  CHECK(open.find<QLineEdit>("tree_repotted_day")->text().isEmpty());
+  open.find<QLineEdit>("tree_repotted_note")->setFocus();
+  open.press(Qt::Key_Return);
+  CHECK(repottings().size() == 1);
 }
 
 TEST_CASE("A plan without a mix shows none when it is come to again from its tree", "[first_season][regression]") {

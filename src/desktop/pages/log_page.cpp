@@ -9,6 +9,7 @@
 #include <QListWidget>
 #include <QLocale>
 #include <QPushButton>
+#include <QSettings>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
@@ -158,6 +159,8 @@ QWidget* LogPage::writing_line(QWidget* parent) {
   connect(button, &QPushButton::clicked, this, &LogPage::write_down);
   connect(text_, &QLineEdit::returnPressed, this, &LogPage::write_down);
   (new KeptLine(*text_))->hold_under(QStringLiteral("typed/%1/log_text").arg(book_.settings_key()));
+  connect(text_, &QLineEdit::textEdited, this, [this] { QSettings().setValue(about_kept_under(), about_->text()); });
+  if (!text_->text().isEmpty()) about_->setText(QSettings().value(about_kept_under()).toString());
   return line;
 }
 
@@ -300,7 +303,11 @@ void LogPage::write_down() {
   for (const Problem& problem : problems) sentences << sentence_text(problem);
   show_fault(writing_fault_, semicolon_list(sentences));
   if (!problems.empty()) return;
-  if (!book_.add(entry, tr("line in the log")).isEmpty()) text_->setText(QString());  // not to be undone as typing: undo takes the line out of the log
+  if (book_.add(entry, tr("line in the log")).isEmpty()) return;
+  text_->setText(QString());  // not to be undone as typing: undo takes the line out of the log
+  QSettings().remove(about_kept_under());
 }
+
+QString LogPage::about_kept_under() const { return QStringLiteral("typed/%1/log_text_about").arg(book_.settings_key()); }
 
 }  // namespace gritwright::desktop

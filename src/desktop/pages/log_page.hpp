@@ -43,6 +43,8 @@ class LogPage : public QWidget {
   void showEvent(QShowEvent* event) override;
 
  private:
+  /// Where the settings hold what a line is about that was begun and is not written down.
+  [[nodiscard]] QString about_kept_under() const;
   QWidget* happened();
   QWidget* tools(QWidget* parent);
   QWidget* writing_line(QWidget* parent);

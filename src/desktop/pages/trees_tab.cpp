@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSettings>
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -314,6 +315,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   connect(button, &QPushButton::clicked, this, &TreesTab::write_seen);
   connect(seen_note_, &QLineEdit::returnPressed, this, &TreesTab::write_seen);
   seen_kept_ = new KeptLine(*seen_note_);
+  seen_as_kept_ = new KeptChoice(*seen_as_);
   return box;
 }
 
@@ -354,7 +356,17 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   connect(button, &QPushButton::clicked, this, &TreesTab::write_repotting);
   for (const QLineEdit* field : {repotted_day_, repotted_note_}) connect(field, &QLineEdit::returnPressed, this, &TreesTab::write_repotting);
   repotted_kept_ = new KeptLine(*repotted_note_);
+  repotted_day_kept_ = new KeptLine(*repotted_day_);
+  repotted_pot_kept_ = new KeptChoice(*repotted_pot_);
+  repotted_mix_kept_ = new KeptChoice(*repotted_mix_);
+  connect(bare_rooted_, &QCheckBox::clicked, this, [this](bool on) {
+    if (!entries_of_.isEmpty()) QSettings().setValue(kept_under("tree_bare_rooted"), on);
+  });
   return box;
+}
+
+QString TreesTab::kept_under(const char* field) const {
+  return entries_of_.isEmpty() ? QString() : QStringLiteral("typed/%1/%2/%3").arg(book_.settings_key(), entries_of_, QLatin1String(field));
 }
 
 /// What was typed for the tree before was meant for that one alone, and waits for it.
@@ -363,15 +375,14 @@ void TreesTab::begin_entries() {
   for (const QLineEdit* note : {seen_note_, repotted_note_}) {
     if (!note->text().trimmed().isEmpty()) typed << note->text();
   }
-  if (!typed.isEmpty() && !entries_of_.isEmpty()) emit book_.told(GoneNotice::not_saved_words(tr("Tree %1").arg(entries_of_), typed.join(QStringLiteral("; "))));
+  if (!typed.isEmpty() && !entries_of_.isEmpty()) emit book_.told(tr("Begun for tree %1, and waits there: %2").arg(entries_of_, semicolon_list(typed)));
   entries_of_ = list_->current();
   seen_day_->setText(to_qt(today()));
-  seen_as_->setCurrentIndex(0);
-  repotted_day_->clear();
-  for (const auto& [line, field] : {std::pair{seen_kept_, "tree_seen_note"}, std::pair{repotted_kept_, "tree_repotted_note"}})
-    line->hold_under(entries_of_.isEmpty() ? QString() : QStringLiteral("typed/%1/%2/%3").arg(book_.settings_key(), entries_of_, QLatin1String(field)));
-  for (QComboBox* box : {repotted_pot_, repotted_mix_}) box->setCurrentIndex(0);
-  bare_rooted_->setChecked(false);
+  for (const auto& [line, field] : {std::pair{seen_kept_, "tree_seen_note"}, std::pair{repotted_kept_, "tree_repotted_note"}, std::pair{repotted_day_kept_, "tree_repotted_day"}})
+    line->hold_under(kept_under(field));
+  for (const auto& [choice, field] : {std::pair{seen_as_kept_, "tree_seen_as"}, std::pair{repotted_pot_kept_, "tree_repotted_pot"}, std::pair{repotted_mix_kept_, "tree_repotted_mix"}})
+    choice->hold_under(kept_under(field));
+  bare_rooted_->setChecked(!entries_of_.isEmpty() && QSettings().value(kept_under("tree_bare_rooted")).toBool());
   for (QLabel* fault : {seen_fault_, history_fault_}) fault->hide();
 }
 
@@ -401,6 +412,7 @@ void TreesTab::write_seen() {
   seen_fault_->setVisible(!problems.empty());
   if (!problems.empty()) return seen_day_->setFocus();
   seen_note_->setText(QString());  // not to be undone as typing: undo takes the entry back
+  seen_as_kept_->forget();
 }
 
 void TreesTab::write_repotting() {
@@ -419,7 +431,11 @@ void TreesTab::write_repotting() {
   history_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
   history_fault_->setVisible(!problems.empty());
   if (!problems.empty()) return repotted_day_->setFocus();
-  repotted_note_->setText(QString());
+  // All of it: a second Enter would write the same once more.
+  for (QLineEdit* line : {repotted_day_, repotted_note_}) line->setText(QString());
+  for (KeptChoice* choice : {repotted_pot_kept_, repotted_mix_kept_}) choice->forget();
+  for (QComboBox* box : {repotted_pot_, repotted_mix_}) box->setCurrentIndex(0);
+  if (!entries_of_.isEmpty()) QSettings().remove(kept_under("tree_bare_rooted"));
   bare_rooted_->setChecked(false);
 }
 

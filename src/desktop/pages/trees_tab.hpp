@@ -13,6 +13,7 @@ namespace gritwright::desktop {
 
 class GoneNotice;
 class HistoryTable;
+class KeptChoice;
 class KeptLine;
 class RecordForm;
 class RecordListSide;
@@ -46,6 +47,8 @@ class TreesTab : public QWidget {
   void add_season_rows();
   void write_seen();
   void write_repotting();
+  /// Where the settings hold what was begun for this tree in a field.
+  [[nodiscard]] QString kept_under(const char* field) const;
   void begin_entries();
   [[nodiscard]] LogEntry event_of_tree(const QStringList& parts, const std::string& day) const;
   void add_photo();
@@ -76,6 +79,7 @@ class TreesTab : public QWidget {
   QLineEdit* seen_day_ = nullptr;
   QLineEdit* seen_note_ = nullptr;
   KeptLine* seen_kept_ = nullptr;
+  KeptChoice* seen_as_kept_ = nullptr;
   HistoryTable* repottings_ = nullptr;
   QLineEdit* repotted_day_ = nullptr;
   QComboBox* repotted_pot_ = nullptr;
@@ -83,6 +87,9 @@ class TreesTab : public QWidget {
   QCheckBox* bare_rooted_ = nullptr;
   QLineEdit* repotted_note_ = nullptr;
   KeptLine* repotted_kept_ = nullptr;
+  KeptLine* repotted_day_kept_ = nullptr;
+  KeptChoice* repotted_pot_kept_ = nullptr;
+  KeptChoice* repotted_mix_kept_ = nullptr;
   UnitSystem units_ = UnitSystem::metric;
 };
 

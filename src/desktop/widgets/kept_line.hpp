@@ -1,6 +1,8 @@
 #pragma once
+#include <QComboBox>
 #include <QLineEdit>
 #include <QObject>
+#include <QString>
 
 namespace gritwright::desktop {
 
@@ -14,6 +16,21 @@ class KeptLine : public QObject {
 
  private:
   QLineEdit& line_;
+  QString key_;
+};
+
+/// The same for what is chosen beside such a line: without it the line would say another thing than was meant.
+class KeptChoice : public QObject {
+ public:
+  /// `box`: its first entry stands for nothing chosen, and all have data.
+  explicit KeptChoice(QComboBox& box);
+
+  void hold_under(const QString& key);
+  /// Once it is written down.
+  void forget();
+
+ private:
+  QComboBox& box_;
   QString key_;
 };
 
