@@ -11,6 +11,7 @@
 
 #include "models/bench.hpp"
 #include "models/sieve_table_model.hpp"
+#include "undo_keys.hpp"
 
 namespace gritwright::desktop {
 
@@ -40,6 +41,13 @@ class LiveDelegate : public QStyledItemDelegate {
 
   void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
     model->setData(index, static_cast<QLineEdit*>(editor)->text(), Qt::EditRole);
+  }
+
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    const auto* const line = qobject_cast<QLineEdit*>(watched);
+    if (line == nullptr || !is_undo_of_window(*line, *event)) return QStyledItemDelegate::eventFilter(watched, event);
+    event->ignore();
+    return true;
   }
 };
 
