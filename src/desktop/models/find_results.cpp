@@ -340,9 +340,7 @@ QStringList far_off_sentences(const FoundParts& found, UnitSystem units) {
     const Wish& wish = found.problem().wishes[i];
     if (!(misses[i].violation > far_off) || !std::isfinite(misses[i].amount) || !hangs_on_sizes(wish.figure)) continue;
     const QString words = wish_words(found, wish, units), by = difference_words(wish.figure, misses[i].amount, units);
-    const bool proven = std::ranges::any_of(found.answer.notes, [&](const Note& note) { return note.code == "design.wish-out-of-reach" && note.where == "/wishes/" + std::to_string(i); });
-    sentences << (proven ? FindResultText::tr("Nothing on the shelf comes near \u201c%1\u201d, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.").arg(words, by)
-                         : FindResultText::tr("The best recipe is far from \u201c%1\u201d and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.").arg(words, by));
+    sentences << FindResultText::tr("The best recipe is far from \u201c%1\u201d and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.").arg(words, by);
   }
   return sentences;
 }
