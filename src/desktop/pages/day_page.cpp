@@ -312,7 +312,7 @@ void DayPage::add_day_rows() {
                     if (!share) return share.problems();
                     return save(tr("settling"), [&](RepottingDay& d) { d.settling = *share ? std::optional(Settling(**share)) : std::nullopt; });
                   }});
-  day_form_->add({QStringLiteral("day_spill"), tr("Spill"), Kind::percent, tr("empty: as learnt, else 7 %"),
+  day_form_->add({QStringLiteral("day_spill"), tr("Spill"), Kind::percent, tr("empty: of the mix, else as learnt, else 7 %"),
                   shown([](const RepottingDay& d) { return d.spill ? number_text(d.spill->value() * 100, 6) : QString(); }), [this](const QString& text) {
                     const auto share = typed_share(text);
                     if (!share) return share.problems();
