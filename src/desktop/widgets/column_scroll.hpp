@@ -1,5 +1,6 @@
 #pragma once
 #include <QScrollArea>
+#include <optional>
 
 class QAbstractItemView;
 
@@ -18,7 +19,7 @@ class ColumnScroll : public QScrollArea {
   void showEvent(QShowEvent* event) override;
 
  private:
-  int least_width_ = -1;  ///< as the page was last told
+  std::optional<int> least_width_;  ///< as the page was last told
 };
 
 /// Scrolls the column that holds `widget`, and the page that holds the column, to a part of it. Only the Tab key does that by itself, a shortcut or an arrow doesn't.
