@@ -37,7 +37,7 @@ TEST_CASE("Repeats are judged by the standard's precision table", "[sieve_poolin
 }
 
 // Upper 5 % points of the studentized range for a known deviation, as tables of it have them (from memory).
-TEST_CASE("More than ten repeats are judged by their own number", "[sieve_pooling][published]") {
+TEST_CASE("More than ten repeats are judged by their own number", "[sieve_pooling]") {
   for (const auto& [tests, factor] : {std::pair{10U, 4.47}, {11U, 4.55}, {12U, 4.62}, {15U, 4.80}, {20U, 5.01}}) {
     CAPTURE(tests);
     CHECK_THAT(in_percent(repeat_limit(passing_percent(40), tests)) / 1.32, WithinAbs(factor, 0.005));
