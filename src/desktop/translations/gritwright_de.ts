@@ -820,10 +820,6 @@
         <translation>für Pflanzen verfügbares Wasser</translation>
     </message>
     <message>
-        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
-        <translation>Nichts im Vorrat kommt „%1“ nahe, das beste Rezept verfehlt es um %2: einen Sack darauf absieben, anderes Korn aufnehmen oder den Wunsch lockern.</translation>
-    </message>
-    <message>
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>Das beste Rezept ist weit von „%1“ entfernt und verfehlt es um %2: einen Sack darauf absieben, anderes Korn aufnehmen oder den Wunsch lockern.</translation>
     </message>
@@ -3196,10 +3192,6 @@
         <translation>Streuverlust</translation>
     </message>
     <message>
-        <source>empty: as learnt, else 7 %</source>
-        <translation>leer: wie gelernt, sonst 7 %</translation>
-    </message>
-    <message>
         <source>spill</source>
         <translation>Streuverlust</translation>
     </message>
@@ -3614,6 +3606,10 @@
     <message>
         <source>To mix</source>
         <translation>Zu mischen</translation>
+    </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 7 %</source>
+        <translation>leer: wie bei der Mischung, sonst wie gelernt, sonst 7 %</translation>
     </message>
 </context>
 <context>
@@ -9589,6 +9585,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>The tree&apos;s condition, newest first</source>
         <translation>Zustand des Baums, Neuestes zuerst</translation>
     </message>
+    <message>
+        <source>Begun for tree %1, and waits there: %2</source>
+        <translation>Für Baum %1 begonnen und wartet dort: %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -13341,6 +13341,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>{stop} or more</source>
         <translation>{stop} oder mehr</translation>
+    </message>
+    <message>
+        <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
+        <translation>{volume_l} L sind zu wenig, um darin zu mischen oder damit zu messen; erwartet werden {least_l} L oder mehr</translation>
     </message>
 </context>
 </TS>

@@ -820,10 +820,6 @@
         <translation>agua disponible para plantas</translation>
     </message>
     <message>
-        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
-        <translation>Nada en la estantería se acerca a «%1», la mejor receta queda a %2: cribe un saco para ello, añada otro grano o afloje el deseo.</translation>
-    </message>
-    <message>
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>La mejor receta está lejos de «%1», queda a %2: cribe un saco para ello, añada otro grano o afloje el deseo.</translation>
     </message>
@@ -3196,10 +3192,6 @@
         <translation>Derrame</translation>
     </message>
     <message>
-        <source>empty: as learnt, else 7 %</source>
-        <translation>vacío: lo aprendido o 7 %</translation>
-    </message>
-    <message>
         <source>spill</source>
         <translation>derrame</translation>
     </message>
@@ -3614,6 +3606,10 @@
     <message>
         <source>To mix</source>
         <translation>Por mezclar</translation>
+    </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 7 %</source>
+        <translation>vacío: lo de la mezcla, si no lo aprendido o 7 %</translation>
     </message>
 </context>
 <context>
@@ -9589,6 +9585,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>The tree&apos;s condition, newest first</source>
         <translation>Estado del árbol, lo más reciente primero</translation>
     </message>
+    <message>
+        <source>Begun for tree %1, and waits there: %2</source>
+        <translation>Empezado para el árbol %1, espera allí: %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -13341,6 +13341,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>{stop} or more</source>
         <translation>{stop} o más</translation>
+    </message>
+    <message>
+        <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
+        <translation>{volume_l} L es demasiado poco para mezclar o medir; se espera {least_l} L o más</translation>
     </message>
 </context>
 </TS>

@@ -820,10 +820,6 @@
         <translation>eau disponible aux plantes</translation>
     </message>
     <message>
-        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
-        <translation>Rien en stock n’approche de «&#xa0;%1&#xa0;», la meilleure recette le manque de %2&#xa0;: criblez-y un sac, faites entrer un autre grain, ou assouplissez le souhait.</translation>
-    </message>
-    <message>
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>La meilleure recette est loin de «&#xa0;%1&#xa0;» et le manque de %2&#xa0;: criblez-y un sac, faites entrer un autre grain, ou assouplissez le souhait.</translation>
     </message>
@@ -3196,10 +3192,6 @@
         <translation>Pertes</translation>
     </message>
     <message>
-        <source>empty: as learnt, else 7 %</source>
-        <translation>vide&#xa0;: comme appris, sinon 7&#xa0;%</translation>
-    </message>
-    <message>
         <source>spill</source>
         <translation>pertes</translation>
     </message>
@@ -3614,6 +3606,10 @@
     <message>
         <source>To mix</source>
         <translation>À mélanger</translation>
+    </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 7 %</source>
+        <translation>vide&#xa0;: comme le mélange, sinon comme appris, sinon 7 %</translation>
     </message>
 </context>
 <context>
@@ -9589,6 +9585,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>The tree&apos;s condition, newest first</source>
         <translation>État de l’arbre, le plus récent d’abord</translation>
     </message>
+    <message>
+        <source>Begun for tree %1, and waits there: %2</source>
+        <translation>Commencé pour l’arbre %1, attend là&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -13341,6 +13341,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>{stop} or more</source>
         <translation>{stop} ou plus</translation>
+    </message>
+    <message>
+        <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
+        <translation>{volume_l} L, c’est trop peu pour mélanger ou mesurer&#xa0;; attendu {least_l} L ou plus</translation>
     </message>
 </context>
 </TS>

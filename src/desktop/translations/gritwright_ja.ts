@@ -816,10 +816,6 @@
         <translation>植物が使える水</translation>
     </message>
     <message>
-        <source>Nothing on the shelf comes near “%1”, the best recipe misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
-        <translation>棚に「%1」に近いものがなく、最良のレシピでも %2 外れます。袋をふるい分けるか、ほかの粒を受け入れるか、希望条件を緩めてください。</translation>
-    </message>
-    <message>
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>最良のレシピでも「%1」から遠く、%2 外れます。袋をふるい分けるか、ほかの粒を受け入れるか、希望条件を緩めてください。</translation>
     </message>
@@ -3184,10 +3180,6 @@
         <translation>こぼれ</translation>
     </message>
     <message>
-        <source>empty: as learnt, else 7 %</source>
-        <translation>空欄：これまでの実績、なければ 7 %</translation>
-    </message>
-    <message>
         <source>spill</source>
         <translation>こぼれ</translation>
     </message>
@@ -3602,6 +3594,10 @@
     <message>
         <source>To mix</source>
         <translation>混合量</translation>
+    </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 7 %</source>
+        <translation>空欄：配合の値、なければこれまでの実績、なければ 7 %</translation>
     </message>
 </context>
 <context>
@@ -9564,6 +9560,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>The tree&apos;s condition, newest first</source>
         <translation>木の状態、新しい順</translation>
     </message>
+    <message>
+        <source>Begun for tree %1, and waits there: %2</source>
+        <translation>樹木 %1 のために書きかけ、そこで待っています：%2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -13316,6 +13316,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>{stop} or more</source>
         <translation>{stop} 以上</translation>
+    </message>
+    <message>
+        <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
+        <translation>{volume_l} L は混ぜるにも量るにも少なすぎます。{least_l} L 以上にしてください</translation>
     </message>
 </context>
 </TS>
