@@ -122,15 +122,20 @@ std::vector<double> mass_through(const Edges& edges, std::span<const double> cut
 }
 
 std::optional<Grading> grading_of(const Edges& edges, const std::vector<double>& mass, const Grading& parent) {
+  // What came onto a screen less what fell through leaves some 1e-16 of a class that all fell through. That is no grain: packed, it would count as coarse.
+  constexpr double residue = 1e-12;
   double total = 0;
   for (const double part : mass) total += part;
   if (total <= 0) return std::nullopt;
+  const auto is_there = [&](double part) { return part > residue * total; };
+  std::size_t coarsest = mass.size();
+  while (coarsest > 0 && !is_there(mass[coarsest - 1])) --coarsest;
   Grading grading;
   grading.pan_size = parent.pan_size;
   double below = 0;
   for (std::size_t i = 0; i < edges.mm.size(); ++i) {
-    below += mass[i];
-    if (edges.reported[i]) grading.points.push_back({aperture_mm(edges.mm[i]), Passing(std::min(1.0, below / total))});
+    if (is_there(mass[i])) below += mass[i];
+    if (edges.reported[i]) grading.points.push_back({aperture_mm(edges.mm[i]), Passing(i + 1 >= coarsest ? 1 : std::min(1.0, below / total))});
   }
   if (grading.points.back().passing.value() < 1) grading.top_size = edges.top_size;
   return grading;
