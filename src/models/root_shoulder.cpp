@@ -1,6 +1,7 @@
 #include "root_shoulder.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 #include <vector>
@@ -62,15 +63,34 @@ bool keeps_at(const RootBlockBody& block, const Cutting& cutting, const Point3& 
   return (cutting.space == nullptr || cutting.space->holds(in_pot, cutting.rise_cm)) && block.contains(cutting.placement.to_tree(in_pot));
 }
 
-/// Height of the kept root mass straight above a kept point of it.
-double surface_cm(const RootBlockBody& block, const Cutting& cutting, Point3 at) {
+/// How far the kept root mass reaches from a kept point of it into the direction of length 1 (x, y, z).
+double reach_cm(const RootBlockBody& block, const Cutting& cutting, const Point3& from, const Point3& direction) {
   constexpr double exactness_cm = 1e-4;
-  double low = at.z, step = column_cm / 2;
+  double reach = 0, step = column_cm / 2;
   while (step > exactness_cm) {
-    while (keeps_at(block, cutting, {at.x, at.y, low + step})) low += step;
+    const auto kept_at = [&](double far) { return keeps_at(block, cutting, {from.x + far * direction.x, from.y + far * direction.y, from.z + far * direction.z}); };
+    while (kept_at(reach + step)) reach += step;
     step /= 2;
   }
-  return low;
+  return reach;
+}
+
+/// What holds up the slope: the outermost of the kept root mass behind the highest point of a column, as seen from the middle.
+Point3 outermost(const RootBlockBody& block, const Cutting& cutting, Point3 top, const Point3& middle) {
+  constexpr double below_surface_cm = 1e-3;
+  const double x = top.x - middle.x, y = top.y - middle.y, away = std::sqrt(x * x + y * y);
+  if (!(away > 0)) return top;
+  const double reach = reach_cm(block, cutting, {top.x, top.y, top.z - below_surface_cm}, {x / away, y / away, 0});
+  return {top.x + reach * x / away, top.y + reach * y / away, top.z};
+}
+
+/// How high the slope from one crest point to the next reaches at (x, y). What lies far from each other is not joined: a part stands higher there.
+double slope_cm(const Point3& from, const Point3& next, double x, double y) {
+  constexpr double neighbours_cm = 3 * column_cm;
+  const double run_x = next.x - from.x, run_y = next.y - from.y, run = run_x * run_x + run_y * run_y;
+  const double along = run > 0 && run < neighbours_cm * neighbours_cm ? std::clamp(((x - from.x) * run_x + (y - from.y) * run_y) / run, 0.0, 1.0) : 0;
+  const double away_x = x - from.x - along * run_x, away_y = y - from.y - along * run_y;
+  return from.z + along * (next.z - from.z) - steepest_shoulder * std::sqrt(away_x * away_x + away_y * away_y);
 }
 
 }  // namespace
@@ -88,29 +108,40 @@ double shoulder_sphagnum_cm3(const PlanGround& ground, const AllowedSpace& space
     columns.over(at) = over;
     columns.top(at) = p;
   }
-  std::vector<ShoulderColumns::At> edge;
+  Point3 middle{0, 0, 0};
+  double covered = 0;
   columns.each([&](auto at) {
     if (columns.over(at) <= 0) return;
-    const Point3 top = columns.top(at);
-    columns.over(at) += surface_cm(ground.block, cutting, top) - top.z;
+    Point3& top = columns.top(at);
+    const double rise = reach_cm(ground.block, cutting, top, {0, 0, 1});
+    columns.over(at) += rise;
+    top.z += rise;
+    middle.x += top.x;
+    middle.y += top.y;
+    ++covered;
   });
+  if (!(covered > 0)) return 0;
+  middle.x /= covered;
+  middle.y /= covered;
+  std::vector<Point3> crest;
   columns.each([&](auto at) {
-    if (std::as_const(columns).over(at) > 0 && columns.at_the_edge(at)) edge.push_back(at);
+    if (std::as_const(columns).over(at) > 0 && columns.at_the_edge(at)) crest.push_back(outermost(ground.block, cutting, columns.top(at), middle));
   });
+  std::ranges::sort(crest, {}, [&](const Point3& at) { return std::atan2(at.y - middle.y, at.x - middle.x); });
   double volume = 0;
   columns.each([&](auto at) {
     const double x = columns.x(at);
     const double y = columns.y(at);
     if (!rim.holds(x, y, 0)) return;
-    // A mound's soil lies at unlike heights, so the slope goes by true heights.
-    const double own = columns.over(at), soil = space.soil_cm(x, y);
+    const double soil = space.soil_cm(x, y);
+    // A column that the root mass touches with less than its middle is not taken up by it.
+    const double over = std::as_const(columns).over(at);
+    const bool taken = over > 0 && std::ranges::any_of(std::array{0.001, 0.5, 0.999}, [&](double share) { return keeps_at(ground.block, cutting, {x, y, soil + share * over}); });
+    const double own = taken ? over : 0;
     double height = own;
-    for (const auto& from : edge) {
-      // To the nearest of the column, not to its middle.
-      const double dx = std::max(0.0, std::abs(columns.x(from) - x) - column_cm / 2);
-      const double dy = std::max(0.0, std::abs(columns.y(from) - y) - column_cm / 2);
-      height = std::max(height, columns.over(from) + space.soil_cm(columns.x(from), columns.y(from)) - soil - steepest_shoulder * std::sqrt(dx * dx + dy * dy));
-    }
+    // A mound's soil lies at unlike heights, so the slope goes by true heights.
+    for (std::size_t i = 0; i < crest.size(); ++i)
+      height = std::max(height, slope_cm(crest[i], crest[(i + 1) % crest.size()], x, y) - soil);
     volume += (height - own) * column_cm * column_cm;
   });
   return volume;

@@ -117,6 +117,21 @@ TEST_CASE("The sphagnum of a shoulder fills the slope of 35 degrees around the r
   CHECK(in_ml(plan_a(box_of(20, 14, 7, 7)).sphagnum) == 0);
 }
 
+TEST_CASE("The sphagnum of a shoulder is the same however the root mass is turned", "[root_plan][ladder][regression]") {
+  const double tan = std::tan(35 * std::numbers::pi / 180);
+  constexpr double over = 1.5;
+  const double by_hand = (10 + 7) * over * over / tan + std::numbers::pi * over * over * over / (3 * tan * tan);
+  for (const double turn : {0.0, 17.0, 30.0, 45.0}) {
+    RootMassPlan plan = box_of(10, 7, 7, 7 - over);
+    plan.pose.turn = angle_deg(turn);
+    permit(plan, Face::top, 0);
+    const WorkedPlan worked = plan_a(plan);
+    INFO("turned by " << turn);
+    REQUIRE_THAT(in_cm(worked.shoulder), WithinAbs(over, 1e-9));
+    CHECK_THAT(in_ml(worked.sphagnum), Catch::Matchers::WithinRel(by_hand, 0.03));
+  }
+}
+
 TEST_CASE("On a mound the slope of sphagnum goes by true heights, not by heights over the soil", "[root_plan][ladder][regression]") {
   // A pyramid 1 cm high in the middle; the trunk's base at its tip, the top of the box .6 cm above it at z 9.6.
   RootMassPlan plan = box_of(20, 14, 7, 6.4);
