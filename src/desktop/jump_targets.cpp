@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QCoreApplication>
 #include <QMenuBar>
+#include <QTableView>
 #include <algorithm>
 #include <set>
 #include <utility>
