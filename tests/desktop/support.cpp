@@ -24,13 +24,27 @@ LargeText::LargeText(int percent) { apply_theme(*qApp, Theme::light, percent); }
 
 LargeText::~LargeText() { apply_theme(*qApp, Theme::light, 100); }
 
-std::string cut_at_the_side(const QWidget& window) {
+namespace {
+
+std::string cut_now(const QWidget& window) {
   std::string found;
   for (const QScrollArea* area : window.findChildren<QScrollArea*>()) {
     if (!area->isVisible() || area->widget() == nullptr || area->widget()->width() <= area->viewport()->width()) continue;
     QString of = area->objectName();
     for (const QWidget* at = area; of.isEmpty() && at != nullptr; at = at->parentWidget()) of = at->objectName();
     found += QStringLiteral("%1 in %2: %3 in %4; ").arg(QLatin1String(area->widget()->metaObject()->className()), of).arg(area->widget()->width()).arg(area->viewport()->width()).toStdString();
+  }
+  return found;
+}
+
+}  // namespace
+
+std::string cut_at_the_side(const QWidget& window) {
+  std::string found = cut_now(window);
+  // A figure that a worker brings may widen a column, and what stands around it follows in the next rounds of events.
+  for (int round = 0; round < 100 && !found.empty(); ++round) {
+    QTest::qWait(10);
+    found = cut_now(window);
   }
   return found;
 }

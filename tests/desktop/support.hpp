@@ -59,7 +59,7 @@ class LargeText {
   LargeText& operator=(const LargeText&) = delete;
 };
 
-/// Of what scrolls up and down in the window: those whose content is wider than they are, so that its edge is out of sight.
+/// Of what scrolls up and down in the window: those whose content is and stays wider than they are, so that its edge is out of sight.
 [[nodiscard]] std::string cut_at_the_side(const QWidget& window);
 
 /// The texts, numbers and dates of a language as long as it lives.
