@@ -15,6 +15,7 @@
 #include "charts/score_view.hpp"
 #include "gritwright/workbook/backups.hpp"
 #include "main_window.hpp"
+#include "models/material_words.hpp"
 #include "models/parts_finder.hpp"
 #include "models/pot_library.hpp"
 #include "models/pot_test_records.hpp"
