@@ -1,8 +1,10 @@
 #include "gritwright/domain/root_mass_plan.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
+#include <string>
 #include <string_view>
 
 namespace gritwright {
@@ -25,6 +27,11 @@ class PlanFindings {
   bool not_negative(Length value, const std::string& pointer) {
     if (std::isfinite(value.value()) && value.value() >= 0) return true;
     add("root-plan.length-negative", pointer, {{"length_cm", in_cm(value)}});
+    return false;
+  }
+  bool at_most(Length value, Length limit, const std::string& pointer) {
+    if (value <= limit) return true;
+    add("container.length-too-large", pointer, {{"length_cm", in_cm(value)}, {"limit_cm", in_cm(limit)}});
     return false;
   }
   void within(Length value, Length low, Length high, const std::string& pointer) {
@@ -55,6 +62,16 @@ struct Lengths {
 /// A table of areas knows no sides; it is taken as round.
 Length round_width(Area area) { return length_cm(2 * std::sqrt(in_cm2(area) / std::numbers::pi)); }
 
+/// The untouched part is known by cells of 5 mm: of a larger root mass there would be more than a machine holds.
+const Length widest_block = length_cm(200);
+const Length highest_block = length_cm(100);
+
+bool can_be_planned(PlanFindings& findings, const Lengths& block, const std::array<std::string, 3>& pointers) {
+  const bool not_too_long = findings.at_most(block.length, widest_block, pointers[0]);
+  const bool not_too_wide = findings.at_most(block.width, widest_block, pointers[1]);
+  return findings.at_most(block.height, highest_block, pointers[2]) && not_too_long && not_too_wide;
+}
+
 /// Of the box around the block; empty where its own lengths are at fault.
 std::optional<Lengths> check_block(PlanFindings& findings, const RootBlock& block) {
   if (const auto* present = std::get_if<AsPresentPot>(&block)) {
@@ -64,7 +81,8 @@ std::optional<Lengths> check_block(PlanFindings& findings, const RootBlock& bloc
     if (!good) return std::nullopt;
     Section rim = present->pot.rim;
     if (present->pot.shape == Shape::profile) rim.length = rim.width = round_width(present->pot.areas.back().area);
-    return Lengths{rim.length, rim.width, (present->pot.depth - present->pot.freeboard).quantity()};
+    const Lengths inside{rim.length, rim.width, (present->pot.depth - present->pot.freeboard).quantity()};
+    return can_be_planned(findings, inside, {"/block/pot/rim", "/block/pot/rim", "/block/pot/depth_cm"}) ? std::optional(inside) : std::nullopt;
   }
   const auto& box = std::get<BlockBox>(block);
   bool good = findings.positive(box.length, "/block/length_cm");
@@ -73,8 +91,9 @@ std::optional<Lengths> check_block(PlanFindings& findings, const RootBlock& bloc
   if (box.form == BlockForm::rounded && !(box.exponent && *box.exponent >= 1 && *box.exponent <= 100))
     findings.add("root-plan.exponent-range", "/block/exponent", {{"exponent", box.exponent.value_or(0)}});
   if (box.form != BlockForm::rounded && box.exponent) findings.add("root-plan.exponent-without-rounding", "/block/exponent");
-  if (!good) return std::nullopt;
-  return Lengths{box.length, box.width, box.height};
+  const Lengths outside{box.length, box.width, box.height};
+  if (!good || !can_be_planned(findings, outside, {"/block/length_cm", "/block/width_cm", "/block/height_cm"})) return std::nullopt;
+  return outside;
 }
 
 void check_clearances(PlanFindings& findings, const RootMassPlan& plan) {

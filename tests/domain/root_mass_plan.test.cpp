@@ -25,6 +25,12 @@ std::string first_code(const RootMassPlan& plan) {
 
 TEST_CASE("A sound root-mass plan has no faults", "[root_mass_plan]") { CHECK(check(sound_plan()).empty()); }
 
+TEST_CASE("A root mass larger than its cells can be counted is refused", "[root_mass_plan][refuses]") {
+  RootMassPlan plan = sound_plan();
+  std::get<BlockBox>(plan.block).length = length_cm(1'000'000);
+  CHECK(first_code(plan) == "container.length-too-large");
+}
+
 TEST_CASE("A root-mass plan refuses lengths, angles and shares that can't be", "[root_mass_plan][refuses]") {
   RootMassPlan plan = sound_plan();
   std::get<BlockBox>(plan.block).width = length_cm(0);
