@@ -33,11 +33,14 @@ constexpr std::array range_factors{2.83, 3.31, 3.63, 3.86, 4.03, 4.17, 4.29, 4.3
 /// How often the range of `repeats` normal values, in their deviation, stays below `range`: n times the integral over the least value x
 /// of phi(x) (Phi(x + range) - Phi(x))^(n - 1). Equal steps are exact for a curve that dies away on both sides.
 double share_of_ranges_below(double range, std::size_t repeats) {
-  constexpr double farthest = 9, step = 0.1;
+  constexpr double step = 0.1;
+  constexpr int steps_out = 90;
   const auto below = [](double score) { return 0.5 * std::erfc(-score / std::numbers::sqrt2); };
   double sum = 0;
-  for (double least = -farthest; least <= farthest; least += step)
+  for (int out = -steps_out; out <= steps_out; ++out) {
+    const double least = out * step;
     sum += std::exp(-least * least / 2) * std::pow(below(least + range) - below(least), static_cast<double>(repeats - 1));
+  }
   return static_cast<double>(repeats) * sum * step * std::numbers::inv_sqrtpi / std::numbers::sqrt2;
 }
 
