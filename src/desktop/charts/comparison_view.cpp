@@ -106,7 +106,7 @@ class ComparisonPicture : public QWidget {
   /// Of what stands beside a curve that lies.
   [[nodiscard]] int words_lines() const {
     int lines = 1;
-    const int room = static_cast<int>(words_share * (width() / columns_ - 2 * around));
+    const int room = static_cast<int>(words_share * (width() / static_cast<double>(columns_) - 2 * around));
     for (const ComparedMix& mix : comparison_.mixes)
       lines = std::max(lines, fontMetrics().boundingRect(0, 0, room, 1000, Qt::AlignLeading | Qt::TextWordWrap, words_of(mix)).height() / std::max(1, fontMetrics().lineSpacing()));
     return lines;
@@ -118,7 +118,7 @@ class ComparisonPicture : public QWidget {
     const auto with_range = [](const QString& middle, const std::optional<Range>& range) {
       return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0).replace(u' ', QChar::Nbsp).replace(QStringLiteral("\u2013"), QStringLiteral("\u2013\u2060"))) : middle;
     };
-    const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
+    QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
     if (mix.pot_tests.isEmpty()) return figures;
     return (mix.tested_itself ? ComparisonView::tr("%1; by pot test %2") : ComparisonView::tr("%1; leaning on pot test %2")).arg(figures, mix.pot_tests);
   }
