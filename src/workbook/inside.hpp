@@ -24,6 +24,7 @@
 #include "file_recognition.hpp"
 #include "gritwright/units.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
+#include "records_read.hpp"
 #include "schema.hpp"
 #include "word_search.hpp"
 
@@ -168,6 +169,7 @@ struct OpenWorkbook::Inside {
   int log_pages_moved_at = 0;       ///< when moving them was last begun
   std::optional<std::int64_t> own_last_step;  ///< the only step that typing may be merged into
   WordSearch word_search{*this};
+  RecordsRead records_read;
 
   ~Inside();
 

@@ -36,12 +36,6 @@ std::string written_today(const RecordRef& ref, const std::string& body) {
   return record ? write_record(*record) : body;
 }
 
-Record decode(const RecordRef& ref, const std::string& body) {
-  Result<Record> record = read_record(ref.kind, body, ref_text(ref));
-  if (!record) throw WorkbookTrouble(record_problem("workbook.record-unreadable", ref));
-  return std::move(record).value();
-}
-
 const char* prefix_of(RecordKind kind) {
   switch (kind) {
     case RecordKind::material: return "OM";
@@ -120,7 +114,7 @@ std::optional<StoredRecord> OpenWorkbook::find(const RecordRef& ref) const {
   const auto row = inside_->read([&] { return inside_->row(ref); });
   if (!row || !row->body) return std::nullopt;
   const RecordRef spelt{ref.kind, row->id};
-  return StoredRecord{spelt, row->revision, decode(spelt, *row->body)};
+  return StoredRecord{spelt, row->revision, inside_->records_read.of(spelt, *row->body)};
 }
 
 std::optional<StoredRecord> OpenWorkbook::find_even_deleted(const RecordRef& ref) const {
@@ -129,7 +123,7 @@ std::optional<StoredRecord> OpenWorkbook::find_even_deleted(const RecordRef& ref
     found.with(std::string(kind_name(ref.kind)), ref.id);
     if (!found.step() || found.is_null(2)) return std::nullopt;
     const RecordRef spelt{ref.kind, found.text(0)};
-    return StoredRecord{spelt, found.whole(1), decode(spelt, found.text(2))};
+    return StoredRecord{spelt, found.whole(1), inside_->records_read.of(spelt, found.text(2))};
   });
 }
 
@@ -240,7 +234,7 @@ std::vector<StoredRecord> OpenWorkbook::all_of(RecordKind kind) const {
     std::vector<StoredRecord> records;
     while (found.step()) {
       const RecordRef ref{kind, found.text(0)};
-      records.push_back({ref, found.whole(1), decode(ref, found.text(2))});
+      records.push_back({ref, found.whole(1), inside_->records_read.of(ref, found.text(2))});
     }
     return records;
   });
@@ -255,7 +249,7 @@ std::vector<Stored<RecordedSieveTest>> OpenWorkbook::sieve_tests_of(const Record
     std::vector<Stored<RecordedSieveTest>> tests;
     while (found.step()) {
       const RecordRef test{RecordKind::sieve_test, found.text(0)};
-      tests.push_back({{test.id}, found.whole(1), std::get<RecordedSieveTest>(decode(test, found.text(2)))});
+      tests.push_back({{test.id}, found.whole(1), std::get<RecordedSieveTest>(inside_->records_read.of(test, found.text(2)))});
     }
     return tests;
   });
