@@ -254,7 +254,7 @@ TEST_CASE("The CSV example is the sieve test of the JSON example", "[file_format
   CHECK(*csv == *json);
 }
 
-TEST_CASE("Schema and reader agree on what they refuse in an example", "[file_format][law]") {
+TEST_CASE("Schema and reader agree on what they refuse in an example", "[file_format][law][rounds]") {
   const SchemaTexts texts = schemas();
   for (const Example& example : examples) {
     // A line of the ledger may be negative, so a workbook can't be spoiled by turning every number round.

@@ -117,7 +117,7 @@ TEST_CASE("The season in which the air falls below the limit is named as a hint"
   CHECK(has(low.notes, "ageing.below-when-new"));
 }
 
-TEST_CASE("From one sample to another the air of the years stays within a point and a half", "[ageing][law]") {
+TEST_CASE("From one sample to another the air of the years stays within a point and a half", "[ageing][law][rounds]") {
   const Mix the_mix = mix();
   const auto spread = usual_spread(the_mix);
   const auto first = *air_over_years(the_mix, spread, depth_cm(7), half_soft, 3, least_air_of_old_mix, {4096, 1});

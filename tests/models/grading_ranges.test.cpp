@@ -173,7 +173,7 @@ TEST_CASE("A clear verdict holds in nearly every draw and a close one in about h
   CHECK(close < 0.65);
 }
 
-TEST_CASE("The shares of a verdict lie in their ranges whatever was lost, and what was lost is no dust that was found", "[grading_ranges][law]") {
+TEST_CASE("The shares of a verdict lie in their ranges whatever was lost, and what was lost is no dust that was found", "[grading_ranges][law][rounds]") {
   std::mt19937 random(20261129);
   std::uniform_real_distribution<double> grams(5, 300), lost(0, 40);
   for (int round = 0; round < 40; ++round) {
