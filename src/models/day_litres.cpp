@@ -36,6 +36,7 @@ class DayWork {
     lift();
     order();
     warn_outside_windows();
+    warn_of_pots_shared();
     GrainShelf shelf(day_);
     for (const GrainLitres& grain : answer_.components) shelf.take(grain);
     shelf.hand_over(answer_);
@@ -275,6 +276,20 @@ class DayWork {
       if (over_new_year ? early && late : early || late)
         note("day.outside-window", Level::note, tree.name,
              {{"day", *day_.day}, {"opens", tree.window_opens.value_or("")}, {"closes", tree.window_closes.value_or("")}});
+    }
+  }
+
+  /// Neither a record nor a file knows how many there are of a pot, so that this is asked, never refused.
+  void warn_of_pots_shared() {
+    for (const auto& [pot, geometry] : pots_) {
+      std::string trees;
+      std::size_t count = 0;
+      for (const PlannedTree& tree : day_.trees) {
+        if (tree.pot != pot) continue;
+        if (count++ > 0) trees += ", ";
+        trees += tree.name;
+      }
+      if (count > 1) note("day.pot-shared", Level::warning, pot, {{"trees", trees}});
     }
   }
 

@@ -32,6 +32,7 @@ constexpr std::array plan_templates{
     MessageTemplate{"day.not-a-month-and-day", GRITWRIGHT_TEXT("{text} is no month and day; expected the like of 03-15")},
     MessageTemplate{"day.not-whole", GRITWRIGHT_TEXT("expected a whole number, found {value}")},
     MessageTemplate{"day.outside-window", GRITWRIGHT_TEXT("{day} lies outside the tree's window, {opens} to {closes}; choose a day within it, or go by the buds")},
+    MessageTemplate{"day.pot-shared", GRITWRIGHT_TEXT("one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it")},
     MessageTemplate{"day.promised-elsewhere", GRITWRIGHT_TEXT("{reserved_l} L of it are promised to other days, so that {short_l} L are short here; screen or buy them")},
     MessageTemplate{"day.scoop-above-tub", GRITWRIGHT_TEXT("the scoop of {scoop_l} L is larger than the tub of {tub_l} L; take a smaller scoop or a larger tub")},
     MessageTemplate{"day.settling-learnt", GRITWRIGHT_TEXT("settling {percent} %, the median of the last {count} trees filled")},

@@ -523,3 +523,24 @@ TEST_CASE("A day outside a tree's window is said, also where the window runs ove
   CHECK_FALSE(outside("2026-01-14", "11-01", "02-10"));
   CHECK(outside("2026-06-14", "11-01", "02-10"));
 }
+
+TEST_CASE("Trees of one day that are planned into the same pot are named with it, and their litres still count", "[day_litres]") {
+  PlannedDay day = plain_day();
+  Container pot;
+  pot.rim = {length_cm(30), length_cm(20)};
+  pot.depth = depth_cm(6);
+  day.pots.emplace("oval", pot);
+  day.pots.emplace("tray", pot);
+  const auto apart = work_out(day);
+  day.trees[0].pot = "oval";
+  day.trees[1].pot = "tray";
+  CHECK(note_of(work_out(day)->notes, "day.pot-shared") == nullptr);
+  day.trees[2].pot = "oval";
+  const auto answer = work_out(day);
+  REQUIRE(answer);
+  const Note* note = note_of(answer->notes, "day.pot-shared");
+  REQUIRE(note != nullptr);
+  CHECK(*note == Note{"day.pot-shared", Level::warning, "oval", {{"trees", std::string("T-01, T-03")}}});
+  CHECK(std::ranges::count(answer->notes, note->code, &Note::code) == 1);
+  CHECK(answer->mixes[0].needed == apart->mixes[0].needed);
+}
