@@ -99,11 +99,11 @@ Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const All
   bare_root_cautions(notes, plan);
   other_half_cautions(notes, plan, worked);
   if (!plan.bare_root) {
-    if (worked.removed_share > never_advised_removed)
+    if (!keeps_most(worked.removed_share, never_advised_removed))
       warn(notes, "root-plan.removed-never-advised", {{"percent", worked.removed_share * 100}});
-    if (ground.removed_most && worked.removed_share > *ground.removed_most + 1e-6)
+    if (!keeps_most(worked.removed_share, ground.removed_most))
       warn(notes, "root-plan.removed-above-group", {{"percent", worked.removed_share * 100}, {"limit_percent", *ground.removed_most * 100}});
-    if (ground.untouched_least && worked.untouched_share < *ground.untouched_least - 1e-6)
+    if (!keeps_least(worked.untouched_share, ground.untouched_least))
       warn(notes, "root-plan.untouched-below-group",
            {{"percent", worked.untouched_share * 100}, {"limit_percent", *ground.untouched_least * 100}});
   }

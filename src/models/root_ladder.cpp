@@ -255,10 +255,10 @@ class Ladder {
     if (ground_.plan.bare_root) return true;
     const Cutting cut = cutting(ground_, space_, result.at);
     PointShares shares = ground_.fine().shares(cut);
-    if (ground_.removed_most && 1 - kept_share(ground_, cut, shares) > *ground_.removed_most + 1e-9) return false;
+    if (!keeps_most(1 - kept_share(ground_, cut, shares), ground_.removed_most)) return false;
     CountedUntouched untouched = ground_.fine().untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base, true);
     result.counted = CountedPoints{std::move(shares), std::move(untouched)};
-    return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
+    return keeps_least(result.counted->untouched.share, ground_.untouched_least);
   }
 
   /// Takes up the room on the side opposite to an excess.
@@ -551,6 +551,16 @@ PlanGround::PlanGround(const RootMassPlan& given, std::size_t fine_points, std::
   if (fine_points > coarse_points) finer_.emplace(block, fine_points, 1);
   if (given.trunk_base) trunk_base = {in_cm(given.trunk_base->right), in_cm(given.trunk_base->back), in_cm(given.trunk_base->up)};
 }
+
+namespace {
+
+double as_told(double share) { return std::round(share * 1000); }
+
+}  // namespace
+
+bool keeps_most(double share, std::optional<double> most) { return !most || as_told(share) <= as_told(*most); }
+
+bool keeps_least(double share, std::optional<double> least) { return !least || as_told(share) >= as_told(*least); }
 
 double Settled::rest_total() const {
   double total = 0;

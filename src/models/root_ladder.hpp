@@ -54,6 +54,11 @@ struct PlanGround {
   std::optional<RootPoints> finer_;
 };
 
+/// Whether a share keeps to its limit, both as they are told, to a tenth of a percent: one that reads like its limit breaks nothing,
+/// and what points count is no finer. No limit is always kept.
+[[nodiscard]] bool keeps_most(double share, std::optional<double> most);
+[[nodiscard]] bool keeps_least(double share, std::optional<double> least);
+
 /// Old faces whose cut proves impossible beyond a depth: nothing more comes off along the direction nearest to them.
 struct Stop {
   Face face;

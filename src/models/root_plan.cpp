@@ -286,7 +286,7 @@ class Planner {
   /// Stages spread a loss over years; they don't make a root mass fit that would lose most of itself.
   [[nodiscard]] Notes never_by_stages(const Climb& climb) const {
     const double in_all = 1 - ground_.coarse.shares(cutting(ground_, space_, climb.at)).kept;
-    if (in_all <= never_advised_removed) return {};
+    if (keeps_most(in_all, never_advised_removed)) return {};
     return {{"root-plan.larger-than-any-plan", Level::warning, "", {{"percent", in_all * 100}}}};
   }
 

@@ -367,3 +367,32 @@ TEST_CASE("The coarse answer while dragging is the fine one but for the point se
   }
   CHECK(other_rungs <= 2);
 }
+
+TEST_CASE("A share is warned of where it is told as worse than its limit, and never where the two are told alike", "[root_plan][law]") {
+  const auto tenths = [](double percent) { return std::lround(percent * 10); };
+  int alike = 0;
+  int worse = 0;
+  // In stages as much is cut as the group bears, so that the share comes to lie at its limit or a point or two beside it.
+  for (int i = 0; i < 60; ++i) {
+    const double untouched_least = 0.3 + 0.01 * i;
+    const double removed_most = 0.9 - 0.013 * i;
+    RootMassPlan plan = box_in(20, 14, 9, straight_pot(30, 20, 5));
+    plan.untouched_least = untouched_least;
+    plan.removed_most = removed_most;
+    const auto answer = work_out(plan, PlanDetail::live);
+    REQUIRE(answer);
+    const WorkedPlan& worked = answer->plans.front();
+    INFO("untouched " << worked.untouched_share << " of " << untouched_least << ", removed " << worked.removed_share << " of " << removed_most);
+    const bool too_little = tenths(100 * worked.untouched_share) < tenths(100 * untouched_least);
+    const bool too_much = tenths(100 * worked.removed_share) > tenths(100 * removed_most);
+    CHECK(told(worked.cautions, "root-plan.untouched-below-group") == too_little);
+    CHECK(told(worked.cautions, "root-plan.removed-above-group") == too_much);
+    for (const Note& note : worked.cautions)
+      if (const auto limit = note.facts.find("limit_percent"); limit != note.facts.end())
+        CHECK(tenths(std::get<double>(note.facts.at("percent"))) != tenths(std::get<double>(limit->second)));
+    if (too_little || too_much) ++worse;
+    else if (tenths(100 * worked.untouched_share) == tenths(100 * untouched_least) || tenths(100 * worked.removed_share) == tenths(100 * removed_most)) ++alike;
+  }
+  CHECK(alike > 0);
+  CHECK(worse > 0);
+}
