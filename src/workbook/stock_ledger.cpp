@@ -120,12 +120,6 @@ std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const R
   return density ? density : tested_density(workbook, holder);
 }
 
-std::optional<LooseVolume> loose_volume_of(const Bag& bag, Mass dry) {
-  const auto received = dry_mass_received(bag);
-  if (!bag.volume || !received || !(*received > Mass{})) return std::nullopt;
-  return loose_l(in_l(*bag.volume) * bag.count * in_g(dry) / in_g(*received));
-}
-
 std::optional<LooseVolume> litres_in_stock(const OpenWorkbook& workbook, const RecordRef& holder) {
   const auto stock = workbook.stock_of(holder);
   const auto density = bulk_density_of(workbook, holder);

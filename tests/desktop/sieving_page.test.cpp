@@ -9,7 +9,9 @@
 
 #include "charts/grading_chart.hpp"
 #include "charts/lot_chart.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "models/demonstration_record.hpp"
+#include "models/record_surroundings.hpp"
 #include "models/screening_view.hpp"
 #include "models/sieve_table_model.hpp"
 #include "models/verdict_figures.hpp"
@@ -202,6 +204,37 @@ TEST_CASE("Screening a bag is predicted, then weighed, then kept in stock withou
   CHECK(open.bench.state().components[0].screening == ScreeningText{});
   open.record->undo();
   CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
+}
+
+TEST_CASE("A litre of a bag weighs the same in the mix, on the screening and in stock, whoever measured it or nobody", "[sieving_page][regression]") {
+  OpenWindow open;
+  const RecordRef bag{RecordKind::bag, dusty_bag(open).toStdString()};
+  const auto weighs = [&](double g_per_l) {
+    // Laid on the bench anew, as the record now knows it.
+    BenchState state = dusty_bench();
+    state.components[0].bag = to_qt(bag.id);
+    state.components[0].material = QStringLiteral("pumice");
+    state.components[0].grain = sheet_of_grain(open.record->workbook(), to_qt(bag.id))->grain;
+    open.bench.open(state);
+    QApplication::processEvents();
+    const auto& component = open.bench.evaluation().components[0].component;
+    REQUIRE(component);
+    CHECK_THAT(in_g_l(dry_bulk_density(component->grain)), WithinRel(g_per_l, 1e-9));
+    CHECK_THAT(in_g_l(*bulk_density_of(open.record->workbook(), bag)), WithinRel(g_per_l, 1e-9));
+    const ScreeningView view = screening_view(open.bench);
+    REQUIRE(view.rows.size() >= 2);
+    for (const ScreeningRow& row : view.rows) {
+      REQUIRE(row.amount.volume);
+      CHECK_THAT(in_l(*row.amount.volume), WithinRel(row.predicted.loose_per_loose->value() * 7000 / g_per_l, 1e-9));
+    }
+  };
+  // 7 kg of dry grain in 14 L.
+  weighs(500);
+  const auto stored = open.record->workbook().find(Id<Bag>{bag.id});
+  Bag measured = stored->record;
+  measured.bulk_density = bulk_g_l(560);
+  REQUIRE(open.record->replace(*stored, measured, QStringLiteral("litre weight")));
+  weighs(560);
 }
 
 TEST_CASE("A screening is kept under the day on which it was done, in its fractions, the stock and the log", "[sieving_page][regression]") {

@@ -135,18 +135,6 @@ TEST_CASE("What comes raises the stock and what goes lowers it, whatever the rea
   CHECK(check(wrong).size() == 1);
 }
 
-TEST_CASE("A part of a bag's grain takes its part of the bag's litres", "[stock][law]") {
-  Bag bag;
-  bag.count = 2;
-  bag.volume = loose_l(14);
-  bag.mass_as_bagged = mass_g(7000);
-  bag.moisture_basis = MoistureBasis::oven_dry;
-  CHECK_THAT(in_l(*loose_volume_of(bag, mass_g(14000))), WithinAbs(28, 1e-9));
-  CHECK_THAT(in_l(*loose_volume_of(bag, mass_g(3500))), WithinAbs(7, 1e-9));
-  bag.volume.reset();
-  CHECK_FALSE(loose_volume_of(bag, mass_g(3500)));
-}
-
 TEST_CASE("Litres without any known density are refused, not guessed", "[stock][refuses]") {
   const Folder folder;
   Hand hand;

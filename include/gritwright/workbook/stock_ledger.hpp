@@ -29,9 +29,6 @@ struct Measured {
 /// The stock by the ledger in loose litres, by `bulk_density_of`; empty where stock or density is not known.
 [[nodiscard]] std::optional<LooseVolume> litres_in_stock(const OpenWorkbook& workbook, const RecordRef& holder);
 
-/// Loose litres of so much of a bag's dry grain, as full as its bags came; empty where their volume or mass is not known.
-[[nodiscard]] std::optional<LooseVolume> loose_volume_of(const Bag& bag, Mass dry);
-
 /// Enters grain that came or went; the sign follows from the reason. The density that turned litres into grams is stored with it.
 /// `told` is what log and undo call it; empty: a few plain words.
 /// Errors: stock.nothing-measured, stock.no-density-known, workbook.not-there, those of check(StockEntry) and `apply`.

@@ -188,22 +188,22 @@ ComponentSheet sheet_as_tested(const std::vector<Stored<RecordedSieveTest>>& tes
 ComponentSheet sheet_of(const Bag& bag, const QString& id, const std::vector<Stored<RecordedSieveTest>>& tests) {
   ComponentSheet component = sheet_as_tested(tests, id);
   component.material = to_qt(bag.material);
-  set_densities(component, bag.bulk_density, bag.particle_density);
+  set_densities(component, {}, bag.particle_density);
   if (bag.water_absorption) component.grain.water_absorption = number_text(100 * bag.water_absorption->value(), 6);
   return component;
 }
 
-ComponentSheet sheet_of(const Fraction& fraction, const QString& id, const std::vector<Stored<RecordedSieveTest>>& tests, const std::optional<Bag>& bag) {
+ComponentSheet sheet_of(const OpenWorkbook& workbook, const Fraction& fraction, const QString& id, const std::vector<Stored<RecordedSieveTest>>& tests) {
+  const auto bag = fraction.source.kind == RecordKind::bag ? workbook.find(Id<Bag>{fraction.source.id}) : std::nullopt;
   ComponentSheet component = empty_component(id);
   const auto* predicted = fraction.sizes ? std::get_if<Grading>(&*fraction.sizes) : nullptr;
   if (!tests.empty()) component = component_of(tests.back().record.test, id);
   else if (predicted != nullptr && !predicted->points.empty()) component = predicted_component(*predicted, id);
   component.material = to_qt(fraction.material);
-  if (bag) set_densities(component, bag->bulk_density, bag->particle_density);
-  if (bag && bag->water_absorption) component.grain.water_absorption = number_text(100 * bag->water_absorption->value(), 6);
+  if (bag) set_densities(component, bulk_density_of(workbook, fraction.source), bag->record.particle_density);
+  if (bag && bag->record.water_absorption) component.grain.water_absorption = number_text(100 * bag->record.water_absorption->value(), 6);
   // What was measured on the fraction itself is nearer than what its bag says.
-  if (fraction.grain) set_densities(component, fraction.grain->bulk_density, fraction.grain->particle_density);
-  else if (fraction.dry_mass && fraction.volume) set_densities(component, *fraction.dry_mass / *fraction.volume, {});
+  if (fraction.grain) set_densities(component, {}, fraction.grain->particle_density);
   return component;
 }
 
@@ -249,7 +249,6 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
     const Bin bin = workbook.find(Id<Bin>{ref->id})->record;
     component = sheet_as_tested(tests, id);
     component.material = to_qt(bin.material);
-    set_densities(component, bin.bulk_density, {});
   } else if (ref->kind == RecordKind::batch) {
     component = sheet_of_tub(workbook, *ref, tests);
     component.bag = id;
@@ -260,10 +259,10 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
     component.bag = id;
     return component;
   } else {
-    const Fraction fraction = workbook.find(Id<Fraction>{ref->id})->record;
-    const auto source = fraction.source.kind == RecordKind::bag ? workbook.find(Id<Bag>{fraction.source.id}) : std::nullopt;
-    component = sheet_of(fraction, id, tests, source ? std::optional(source->record) : std::nullopt);
+    component = sheet_of(workbook, workbook.find(Id<Fraction>{ref->id})->record, id, tests);
   }
+  // The litre weight that stock and repotting days go by, so that a litre weighs the same on every page.
+  set_densities(component, bulk_density_of(workbook, *ref), {});
   component.name = QStringLiteral("%1 %2").arg(material_words(component.material.toStdString()), id);
   component.bag = id;
   return component;

@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "gritwright/models/bag_verdict.hpp"
-#include "gritwright/workbook/stock_ledger.hpp"
+#include "gritwright/models/litres.hpp"
 #include "record_book.hpp"
 #include "sheet_reader.hpp"
 #include "text.hpp"
@@ -42,6 +42,13 @@ std::vector<Aperture> openings_of_verdict(const GradedBag& graded) {
   if (!graded.band) return {};
   const auto judged = judge(graded.grading, *graded.band, {}, {}, graded.packing.of, graded.lost).value;
   return judged ? judged->openings : std::vector<Aperture>{};
+}
+
+/// What the mix counts with; before the sheet says any, that of the bag.
+std::optional<BulkDensity> litre_weight(const Bench& bench, std::size_t index) {
+  if (const auto& component = bench.evaluation().components[index].component) return dry_bulk_density(component->grain);
+  const auto& bag = bench.surroundings().bag;
+  return bag ? bulk_density_received(*bag) : std::nullopt;
 }
 
 void take_measured(ScreeningRow& row, const PanText& typed, UnitSystem units) {
@@ -104,8 +111,9 @@ ScreeningView screening_view(const Bench& bench) {
     view.reason = view.openings_fault;
     return view;
   }
-  const auto& bag = bench.surroundings().bag;
-  const auto amounts = fraction_amounts(*screened, view.screened, bag && view.screened ? loose_volume_of(*bag, *view.screened) : std::nullopt);
+  const auto weight = litre_weight(bench, index);
+  const auto litres = weight && view.screened ? std::optional(loose_volume(*view.screened, *weight)) : std::nullopt;
+  const auto amounts = fraction_amounts(*screened, view.screened, litres);
   bool all_weighed = view.screened_fault.isEmpty() && view.openings_fault.isEmpty() && view.day_fault.isEmpty();
   for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
     ScreeningRow row{fraction_name(screened->fractions[i], units), screened->fractions[i], amounts[i], {}, {}, {}};

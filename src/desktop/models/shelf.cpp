@@ -55,11 +55,12 @@ std::optional<Component> component_of_grain(const OpenWorkbook& workbook, const 
   if (ref.kind != RecordKind::bag) return std::nullopt;
   const Bag bag = workbook.find(Id<Bag>{ref.id})->record;
   const Material* const material = catalogue.find(bag.material);
-  if (!bag.printed_size || (material == nullptr && !bag.bulk_density)) return std::nullopt;
+  const auto own_density = bulk_density_of(workbook, ref);
+  if (!bag.printed_size || (material == nullptr && !own_density)) return std::nullopt;
   Component component;
   component.name = sheet->name.toStdString();
   if (material != nullptr) component.grain = typical_grain(*material);
-  if (bag.bulk_density) component.grain.bulk_density = *bag.bulk_density;
+  if (own_density) component.grain.bulk_density = *own_density;
   if (bag.particle_density) component.grain.particle_density = bag.particle_density;
   if (material != nullptr) {
     component.grain.provenance = provenance_of(component.grain, *material);
