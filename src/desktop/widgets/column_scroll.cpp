@@ -49,10 +49,12 @@ void scroll_to(const QWidget& widget, const QRect& part) {
   }
 }
 
+void bring_current_into_sight(const QAbstractItemView& table) {
+  if (table.hasFocus() && table.currentIndex().isValid()) scroll_to(*table.viewport(), table.visualRect(table.currentIndex()));
+}
+
 void keep_current_in_sight(QAbstractItemView& table) {
-  QObject::connect(table.selectionModel(), &QItemSelectionModel::currentChanged, &table, [&table](const QModelIndex& current) {
-    if (table.hasFocus() && current.isValid()) scroll_to(*table.viewport(), table.visualRect(current));
-  });
+  QObject::connect(table.selectionModel(), &QItemSelectionModel::currentChanged, &table, [&table] { bring_current_into_sight(table); });
 }
 
 void lay_out_now(QWidget& part) {

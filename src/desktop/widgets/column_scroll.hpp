@@ -25,7 +25,9 @@ class ColumnScroll : public QScrollArea {
 /// Scrolls the column that holds `widget`, and the page that holds the column, to a part of it. Only the Tab key does that by itself, a shortcut or an arrow doesn't.
 void scroll_to(const QWidget& widget, const QRect& part);
 
-/// For a table that is as high as its rows, so that the column scrolls in its stead: the cell one comes to by the keys is brought into sight. Its model must be set.
+/// For a table that is as high as its rows, so that the column scrolls in its stead: brings the cell the keys are at into sight.
+void bring_current_into_sight(const QAbstractItemView& table);
+/// The same whenever the keys come to another cell. Its model must be set.
 void keep_current_in_sight(QAbstractItemView& table);
 
 /// Lays out at once what changed in a part, and all around it. Columns within columns would else follow one after the other, each in a round of the event loop, and

@@ -131,13 +131,7 @@ QWidget* RecipesPanel::keep_row() {
 void RecipesPanel::take_focus() {
   if (!table_->isVisible()) return;
   table_->setFocus();
-  bring_into_sight();
-}
-
-// The table is as high as its rows, so it is the column that scrolls.
-void RecipesPanel::bring_into_sight() {
-  if (!table_->hasFocus() || table_->currentRow() < 0) return;
-  scroll_to(*table_->viewport(), table_->visualItemRect(table_->item(table_->currentRow(), rank)));
+  bring_current_into_sight(*table_);
 }
 
 int RecipesPanel::chosen() const { return table_->rowCount() > 0 ? std::max(0, table_->currentRow()) : -1; }

@@ -37,7 +37,6 @@ class RecipesPanel : public QWidget {
   void refresh();
   void refresh_table(bool stale);
   void refresh_chosen();
-  void bring_into_sight();
   void fit();
 
   Bench& bench_;
