@@ -75,6 +75,15 @@ std::string mass_text(std::optional<Mass> mass, UnitSystem units) {
   return with_unit(g, "g");
 }
 
+std::string weighed_text(std::optional<Mass> mass, UnitSystem units) {
+  constexpr double least_g = 100;  // below it three digits show the tenth
+  constexpr double most_g = 10000;
+  const double tenths = mass ? std::round(10 * in_g(*mass) * (1 + 1e-12)) : 0;
+  if (units == UnitSystem::us || std::abs(tenths) < 10 * least_g || std::abs(tenths) >= 10 * most_g) return mass_text(mass, units);
+  const bool whole = std::fmod(tenths, 10) == 0;
+  return fmt::format("{:.{}f} g", tenths / 10, whole ? 0 : 1);
+}
+
 std::string volume_text(std::optional<double> litres, UnitSystem units) {
   if (units == UnitSystem::us) return with_unit(litres ? std::optional(*litres / l_per_quart) : std::nullopt, "qt");
   if (litres && std::abs(*litres) < 1) return figure(*litres * 1000, 0) + " mL";

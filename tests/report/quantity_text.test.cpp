@@ -20,6 +20,21 @@ TEST_CASE("Text gives a unit with every figure and a dash without one", "[quanti
   CHECK(percent_text(std::nullopt) == "–");
 }
 
+TEST_CASE("A sum of weighings keeps its tenths of a gram from 100 g to 10 kg, and beyond is told as any mass", "[quantity_text]") {
+  const auto told = [](double g) { return weighed_text(mass_g(g), UnitSystem::metric); };
+  CHECK(told(99.94) == mass_text(mass_g(99.94), UnitSystem::metric));
+  CHECK(told(109.5) == "109.5 g");
+  CHECK(told(109.46) == "109.5 g");
+  CHECK(told(-109.5) == "-109.5 g");
+  CHECK(told(1300) == "1300 g");
+  CHECK(told(9999.9) == "9999.9 g");
+  CHECK(told(12345) == mass_text(mass_g(12345), UnitSystem::metric));
+  // Six weighings of 18.25 g, whose sum is a hair below 109.5.
+  CHECK(told(6 * 18.25 - 1e-12) == "109.5 g");
+  CHECK(weighed_text(mass_g(109.5), UnitSystem::us) == mass_text(mass_g(109.5), UnitSystem::us));
+  CHECK(weighed_text(std::nullopt, UnitSystem::metric) == mass_text(std::nullopt, UnitSystem::metric));
+}
+
 TEST_CASE("Sizes read off a curve stand beside each other with three digits, and a sieve keeps its own name", "[quantity_text]") {
   CHECK(grain_size_text(aperture_mm(5.5), UnitSystem::metric) == "5.50 mm");
   CHECK(grain_size_text(aperture_mm(5.65), UnitSystem::metric) == "5.65 mm");

@@ -22,6 +22,9 @@ enum class UnitSystem { metric, us };
 [[nodiscard]] std::string area_text(std::optional<Area> area, UnitSystem units);
 /// "729 g", "25.7 oz".
 [[nodiscard]] std::string mass_text(std::optional<Mass> mass, UnitSystem units);
+/// A sum or difference of what a balance showed: from 100 g to 10 kg to a tenth of a gram, "109.5 g", so that it can be added up and a loss
+/// of 0.3 % is seen in it; else as any mass.
+[[nodiscard]] std::string weighed_text(std::optional<Mass> mass, UnitSystem units);
 /// "2.50 L", "2.64 qt"; below a litre "350 mL", "0.37 qt". `litres` of whatever kind of volume.
 [[nodiscard]] std::string volume_text(std::optional<double> litres, UnitSystem units);
 /// "696 g/L", "43.5 lb/ft3".

@@ -6,10 +6,10 @@
 #include <cmath>
 
 #include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "pasted_cells.hpp"
 #include "text.hpp"
 #include "theme.hpp"
-#include "weighed_text.hpp"
 
 namespace gritwright::desktop {
 
@@ -206,7 +206,7 @@ QVariant SieveTableModel::data(const QModelIndex& index, int role) const {
       case net: {
         const auto at = static_cast<std::size_t>(row);
         const bool known = result != nullptr && at < result->net.size() && result->net[at];
-        return weighed_text(known ? result->net[at] : std::nullopt, units);
+        return to_local(weighed_text(known ? result->net[at] : std::nullopt, units));
       }
       case passing: return row == pan_row() ? QString() : to_local(percent_text(passing_share(row)));
       case check: return row_checks(row);

@@ -11,10 +11,10 @@
 #include <algorithm>
 
 #include "charts/grading_chart.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "models/material_words.hpp"
 #include "models/typed_text.hpp"
 #include "models/verdict_figures.hpp"
-#include "models/weighed_text.hpp"
 #include "pages.hpp"
 #include "text.hpp"
 #include "theme.hpp"
@@ -48,7 +48,7 @@ QString stack_html(const ComponentSheet& sheet, const ComponentEvaluation& evalu
   const Kind kind = by_litres ? Kind::volume : Kind::mass;
   std::vector<QStringList> rows;
   const auto amount = [&](const PanText& pan, std::size_t at) {
-    if (sheet.sheet.measure == Measure::gross_and_tare) return weighed_text(at < evaluation.net.size() ? evaluation.net[at] : std::nullopt, units);
+    if (sheet.sheet.measure == Measure::gross_and_tare) return to_local(weighed_text(at < evaluation.net.size() ? evaluation.net[at] : std::nullopt, units));
     const QString text = shown_text(pan.retained, kind, units);
     return text.isEmpty() ? QStringLiteral("\u2013") : QStringLiteral("%1 %2").arg(text, unit_of(kind, units));
   };
@@ -115,7 +115,7 @@ QString test_sheet_html(const Bench& bench) {
   if (!sheet.bag.isEmpty()) lines << TestSheetText::tr("Bag %1").arg(sheet.bag);
   if (!sheet.material.isEmpty()) lines << material_words(sheet.material.toStdString());
   lines << QLocale().toString(QDate::currentDate(), QLocale::ShortFormat);
-  if (evaluation.test && evaluation.test->dry_mass) lines << TestSheetText::tr("sample %1, dry").arg(weighed_text(evaluation.test->dry_mass, units));
+  if (evaluation.test && evaluation.test->dry_mass) lines << TestSheetText::tr("sample %1, dry").arg(to_local(weighed_text(evaluation.test->dry_mass, units)));
   if (evaluation.analysis && evaluation.analysis->loss) lines << TestSheetText::tr("loss %1").arg(to_local(percent_text(evaluation.analysis->loss->value(), 2)));
   html += QStringLiteral("<p>%1</p>").arg(lines.join(QStringLiteral(" \u00b7 ")).toHtmlEscaped());
   return html + stack_html(sheet, evaluation, units) + notes_html(evaluation, units) + verdict_html(bench);

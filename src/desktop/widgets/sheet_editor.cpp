@@ -7,8 +7,8 @@
 #include <algorithm>
 
 #include "field_form.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "models/sieve_table_model.hpp"
-#include "models/weighed_text.hpp"
 #include "sieve_table.hpp"
 #include "text.hpp"
 
@@ -117,7 +117,7 @@ QString SheetEditor::balance_text() const {
   for (std::size_t i = 0; i < result.replicates.size(); ++i) {
     const ReplicateEvaluation& sample = result.replicates[i];
     const bool is_sum = sample.weighed && !(*sample.weighed < Mass{});
-    const QString sum = weighed_text(is_sum ? sample.weighed : std::nullopt, bench_.units());
+    const QString sum = to_local(weighed_text(is_sum ? sample.weighed : std::nullopt, bench_.units()));
     const auto loss = sample.state == SheetState::finished && sample.analysis ? sample.analysis->loss : std::nullopt;
     lines << (loss ? tr("Sample %1: sum %2, loss %3").arg(i + 2).arg(sum, to_local(percent_text(loss->value(), 2))) : tr("Sample %1: sum %2").arg(i + 2).arg(sum));
   }
@@ -128,12 +128,12 @@ QString SheetEditor::first_balance() const {
   const ComponentEvaluation& result = bench_.evaluation().components[static_cast<std::size_t>(bench_.current_component())];
   const UnitSystem units = bench_.units();
   const bool below_zero = std::ranges::any_of(result.net, [](const std::optional<Mass>& net) { return net && *net < Mass{}; });
-  const QString sum = tr("Sum %1").arg(weighed_text(result.weighed, units));
+  const QString sum = tr("Sum %1").arg(to_local(weighed_text(result.weighed, units)));
   switch (result.state) {
     case SheetState::empty: return tr("Nothing weighed yet: the curve grows as you type.");
     case SheetState::faulty: return result.weighed && !below_zero ? sum : tr("Sum and loss: \u2013 (see the marked cells)");
     case SheetState::begun: return result.weighed ? tr("%1; type the sample mass or the pan to see the curve.").arg(sum) : tr("Type the pan to see the curve.");
-    case SheetState::running: return tr("%1, still in the stack %2").arg(sum, weighed_text(result.still_in_stack, units));
+    case SheetState::running: return tr("%1, still in the stack %2").arg(sum, to_local(weighed_text(result.still_in_stack, units)));
     case SheetState::finished: break;
   }
   if (!result.weighed) return tr("Measured in litres: no mass balance.");
