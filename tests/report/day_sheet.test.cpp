@@ -275,3 +275,18 @@ TEST_CASE("That a day lies outside a tree's window is read first on its sheet", 
   for (auto at = text.find("outside the tree's window"); at != std::string::npos; at = text.find("outside the tree's window", at + 1)) ++times;
   CHECK(times == 1);
 }
+
+TEST_CASE("Beside what bags give it is said that they are counted by mass, not by the litres printed on them", "[day_sheet]") {
+  PlannedDay day = invented_day();
+  const auto says_so = [&] {
+    const DaySections sections = day_sections(day, answered(day), UnitSystem::metric);
+    REQUIRE_FALSE(sections.shelf.empty());
+    return std::ranges::any_of(sections.shelf.front().blocks, [](const PrintBlock& block) {
+      const auto* text = std::get_if<PrintText>(&block);
+      return text != nullptr && text->text.find("by its dry mass and its litre weight") != std::string::npos;
+    });
+  };
+  CHECK_FALSE(says_so());
+  day.shelf.front().bag_volume = loose_l(18);
+  CHECK(says_so());
+}
