@@ -117,7 +117,10 @@ std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const R
   if (const auto* fraction = std::get_if<Fraction>(&found->record)) density = own_density(*fraction);
   if (const auto* bin = std::get_if<Bin>(&found->record)) density = bin->bulk_density;
   if (std::holds_alternative<Batch>(found->record)) density = booked_density(workbook, holder);
-  return density ? density : tested_density(workbook, holder);
+  if (!density) density = tested_density(workbook, holder);
+  const auto* fraction = std::get_if<Fraction>(&found->record);
+  if (!density && fraction != nullptr && fraction->source.kind == RecordKind::bag) density = bulk_density_of(workbook, fraction->source);
+  return density;
 }
 
 std::optional<LooseVolume> litres_in_stock(const OpenWorkbook& workbook, const RecordRef& holder) {

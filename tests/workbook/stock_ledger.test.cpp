@@ -152,6 +152,32 @@ TEST_CASE("Litres without any known density are refused, not guessed", "[stock][
   CHECK(enter_stock(workbook, ref, StockReason::received, typical, "2026-03-01"));
 }
 
+TEST_CASE("A fraction that was only weighed has litres by its bag's litre weight until it has its own", "[stock]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  Bag bag = kanuma();
+  const RecordRef ref = receive(workbook, bag)->revisions.front().first;
+  Fraction kept;
+  kept.from = aperture_mm(2);
+  kept.dry_mass = mass_g(3100);
+  const auto applied = screen_into(workbook, ref, {kept}, mass_g(0), "2026-03-05");
+  REQUIRE(applied);
+  const RecordRef fraction = applied->revisions.front().first;
+  REQUIRE(fraction.kind == RecordKind::fraction);
+  // Kanuma of 310 g/L.
+  REQUIRE(litres_in_stock(workbook, fraction));
+  CHECK_THAT(in_l(*litres_in_stock(workbook, fraction)), WithinAbs(10, 1e-9));
+  auto stored = workbook.find(Id<Fraction>{fraction.id});
+  Fraction measured = stored->record;
+  measured.volume = loose_l(10.6);
+  Change change;
+  change.label = "litres";
+  change.edits.push_back({fraction, stored->revision, Record(measured)});
+  REQUIRE(workbook.apply(std::move(change)));
+  CHECK_THAT(in_l(*litres_in_stock(workbook, fraction)), WithinAbs(10.6, 1e-9));
+}
+
 TEST_CASE("A screening takes out of the bag what it puts into fractions, as one step", "[stock][law]") {
   const Folder folder;
   Hand hand;

@@ -200,7 +200,7 @@ ComponentSheet sheet_of(const OpenWorkbook& workbook, const Fraction& fraction, 
   if (!tests.empty()) component = component_of(tests.back().record.test, id);
   else if (predicted != nullptr && !predicted->points.empty()) component = predicted_component(*predicted, id);
   component.material = to_qt(fraction.material);
-  if (bag) set_densities(component, bulk_density_of(workbook, fraction.source), bag->record.particle_density);
+  if (bag) set_densities(component, {}, bag->record.particle_density);
   if (bag && bag->record.water_absorption) component.grain.water_absorption = number_text(100 * bag->record.water_absorption->value(), 6);
   // What was measured on the fraction itself is nearer than what its bag says.
   if (fraction.grain) set_densities(component, {}, fraction.grain->particle_density);

@@ -38,6 +38,13 @@ QString faults_below(const Faults& faults, const std::string& place, UnitSystem 
   return semicolon_list(sentences);
 }
 
+/// Where the shelf knows nothing and nothing was typed.
+void say_why_empty(QTableWidgetItem& cell, const QString& why) {
+  if (!cell.text().isEmpty() || !cell.toolTip().isEmpty()) return;
+  cell.setToolTip(why);
+  cell.setData(Qt::AccessibleDescriptionRole, why);
+}
+
 void set_muted(QLabel* label, const char* role) {
   label->setProperty("role", role);
   label->setWordWrap(true);
@@ -335,6 +342,9 @@ void FindPanel::refresh_candidates() {
     set_typed_cell(*typed_cell(*candidates_, line, grain_stock), shown_text(typed.stock.isEmpty() ? stock : typed.stock, Kind::volume, units), fault("/stock_l"), true, !typed.stock.isEmpty());
     const QString price = item.candidate.price ? QLocale().toString(item.candidate.price->value(), 'f', 2) : QString();
     set_typed_cell(*typed_cell(*candidates_, line, grain_price), typed.price.isEmpty() ? price : typed.price, fault("/price_per_l"), true, !typed.price.isEmpty());
+    const bool of_bag = item.source && item.source->kind == RecordKind::bag;
+    say_why_empty(*candidates_->item(line, grain_stock), tr("Not known how much of it there is: type it, or leave it open."));
+    say_why_empty(*candidates_->item(line, grain_price), of_bag ? tr("Its bag has no price or no litres: write them down there, or type what a litre costs.") : tr("Only bags have a price: type what a litre of this is worth, or leave it open."));
     set_typed_cell(*typed_cell(*candidates_, line, grain_least), typed.least_share, fault("/least"), true, true);
     set_typed_cell(*typed_cell(*candidates_, line, grain_most), typed.most_share, fault("/most"), true, true);
     for (int column = grain_stock; column < grain_columns; ++column) candidates_->item(line, column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
