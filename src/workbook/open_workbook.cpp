@@ -523,6 +523,10 @@ Result<Step> OpenWorkbook::Inside::swap_step(std::optional<std::int64_t> wanted,
   return *step;
 }
 
+std::string OpenWorkbook::own_id() const {
+  return inside_->read([&] { return inside_->meta("workbook"); });
+}
+
 // ---- other windows -----------------------------------------------------------------------------------------------------
 
 std::int64_t OpenWorkbook::revision() const {

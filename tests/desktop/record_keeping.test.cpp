@@ -2,10 +2,12 @@
 #include <SQLiteCpp/Database.h>
 
 #include <QAction>
+#include <QCryptographicHash>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSettings>
 #include <QStatusBar>
 #include <QTabWidget>
 #include <QTableWidget>
@@ -732,4 +734,33 @@ TEST_CASE("Where the record's file fails under the hand every page says so, noth
   QApplication::processEvents();
   CHECK(told > 0);
   CHECK(open.window.isVisible());
+}
+
+TEST_CASE("A line begun in a record is there still after its file was moved, and a copy beside it has lines of its own", "[record_keeping]") {
+  const Kept kept(1);
+  const QString moved = kept.name() + QStringLiteral(".moved");
+  const QString copy = kept.name() + QStringLiteral(".copy");
+  const auto line_in = [](const QString& file) { return QStringLiteral("typed/%1/log_text").arg(RecordBook::open(file).value()->settings_key()); };
+  QSettings().setValue(line_in(kept.name()), QStringLiteral("begun"));
+  REQUIRE(QFile::copy(kept.name(), copy));
+  CHECK_FALSE(QSettings().contains(line_in(copy)));
+  CHECK(line_in(copy) == line_in(copy));
+  REQUIRE(QFile::rename(kept.name(), moved));
+  CHECK(QSettings().value(line_in(moved)).toString() == QStringLiteral("begun"));
+  CHECK(line_in(copy) != line_in(moved));
+  CHECK(QSettings().value(line_in(moved)).toString() == QStringLiteral("begun"));
+}
+
+TEST_CASE("Lines that an earlier version kept under the path of the file are taken over", "[record_keeping]") {
+  const Kept kept(1);
+  const QString by_path = QString::fromLatin1(QCryptographicHash::hash(kept.name().toUtf8(), QCryptographicHash::Sha1).toHex().left(12));
+  QSettings().setValue(QStringLiteral("typed/%1/TR-01/tree_note").arg(by_path), QStringLiteral("begun"));
+  QSettings().setValue(QStringLiteral("measuring/%1/jug/K-07/full").arg(by_path), QStringLiteral("812"));
+  const auto record = RecordBook::open(kept.name());
+  REQUIRE(record);
+  const QString key = (*record)->settings_key();
+  CHECK(key != by_path);
+  CHECK(QSettings().value(QStringLiteral("typed/%1/TR-01/tree_note").arg(key)).toString() == QStringLiteral("begun"));
+  CHECK(QSettings().value(QStringLiteral("measuring/%1/jug/K-07/full").arg(key)).toString() == QStringLiteral("812"));
+  CHECK_FALSE(QSettings().contains(QStringLiteral("typed/%1/TR-01/tree_note").arg(by_path)));
 }

@@ -131,6 +131,8 @@ class OpenWorkbook {
   ~OpenWorkbook();
 
   [[nodiscard]] const std::filesystem::path& file() const;
+  /// 16 hexadecimal digits that it got by chance when it was begun. It keeps them wherever its file goes; its copies and backups have the same.
+  [[nodiscard]] std::string own_id() const;
   [[nodiscard]] Access access() const;
   [[nodiscard]] Placement placement() const;
   [[nodiscard]] std::filesystem::path backup_folder() const;

@@ -2,7 +2,11 @@
 
 #include <QCryptographicHash>
 #include <QDate>
+#include <QFile>
+#include <QSettings>
 #include <QTimer>
+#include <algorithm>
+#include <array>
 #include <chrono>
 
 #include "text.hpp"
@@ -12,6 +16,51 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr int look_every_ms = 500;
+
+/// Lines kept under one key come to stand under another.
+void take_over_lines(QSettings& settings, const QString& from, const QString& to) {
+  for (const char* group : {"typed", "measuring"}) {
+    const QString was = QStringLiteral("%1/%2").arg(QLatin1String(group), from);
+    settings.beginGroup(was);
+    const QStringList lines = settings.allKeys();
+    settings.endGroup();
+    for (const QString& line : lines) settings.setValue(QStringLiteral("%1/%2/%3").arg(QLatin1String(group), to, line), settings.value(was + u'/' + line));
+    settings.remove(was);
+  }
+}
+
+/// Where no lines are kept and no file is any more, nothing needs to be known.
+void forget_gone_files(QSettings& settings) {
+  settings.beginGroup(QStringLiteral("records"));
+  const QStringList known = settings.childKeys();
+  settings.endGroup();
+  for (const QString& id : known) {
+    if (QFile::exists(settings.value(QStringLiteral("records/") + id).toString())) continue;
+    const bool keeps_lines = std::ranges::any_of(std::array{"typed", "measuring"}, [&](const char* group) {
+      settings.beginGroup(QStringLiteral("%1/%2").arg(QLatin1String(group), id));
+      const bool any = !settings.allKeys().isEmpty();
+      settings.endGroup();
+      return any;
+    });
+    if (!keeps_lines) settings.remove(QStringLiteral("records/") + id);
+  }
+}
+
+/// By the record's own id, so that a file that was moved finds its lines. Copies and backups have the same id: what lies beside the file that
+/// the id was last seen in goes by its path, as every file did in earlier versions.
+QString key_among_settings(const QString& file, const QString& own_id, bool is_read_only) {
+  const QString by_path = QString::fromLatin1(QCryptographicHash::hash(file.toUtf8(), QCryptographicHash::Sha1).toHex().left(12));
+  if (own_id.isEmpty()) return by_path;
+  QSettings settings;
+  const QString seen_in = QStringLiteral("records/") + own_id;
+  const QString before = settings.value(seen_in).toString();
+  if (!before.isEmpty() && before != file && QFile::exists(before)) return by_path;
+  if (is_read_only) return own_id;
+  forget_gone_files(settings);
+  settings.setValue(seen_in, file);
+  take_over_lines(settings, by_path, own_id);
+  return own_id;
+}
 
 }  // namespace
 
@@ -25,15 +74,14 @@ Result<std::unique_ptr<RecordBook>> RecordBook::open(const QString& file, const 
   return std::unique_ptr<RecordBook>(new RecordBook(std::move(opened).value()));
 }
 
-RecordBook::RecordBook(OpenWorkbook workbook) : workbook_(std::move(workbook)), seen_revision_(workbook_.revision()) {
+RecordBook::RecordBook(OpenWorkbook workbook)
+    : workbook_(std::move(workbook)), settings_key_(key_among_settings(file(), to_qt(workbook_.own_id()), is_read_only())), seen_revision_(workbook_.revision()) {
   auto* timer = new QTimer(this);
   connect(timer, &QTimer::timeout, this, &RecordBook::look_for_changes);
   timer->start(look_every_ms);
 }
 
 QString RecordBook::file() const { return QString::fromStdString(workbook_.file().string()); }
-
-QString RecordBook::settings_key() const { return QString::fromLatin1(QCryptographicHash::hash(file().toUtf8(), QCryptographicHash::Sha1).toHex().left(12)); }
 
 bool RecordBook::finish(const Result<Applied>& applied) {
   if (!applied) {

@@ -21,8 +21,9 @@ class RecordBook : public QObject {
   /// What its pot tests taught about its mixes.
   [[nodiscard]] const std::vector<MixCalibration>& calibrations() const { return calibrations_.of(workbook_); }
   [[nodiscard]] QString file() const;
-  /// Names this file among the settings, where what is typed and not yet saved is kept.
-  [[nodiscard]] QString settings_key() const;
+  /// Names this record among the settings, where what is typed and not yet saved is kept. A moved file keeps its name; a copy beside the
+  /// original has one of its own.
+  [[nodiscard]] const QString& settings_key() const { return settings_key_; }
   [[nodiscard]] bool is_read_only() const { return workbook_.access() == Access::read_only; }
   /// Looks for changes by others and for what the workbook has to say, as it does by itself twice a second.
   void look_for_changes();
@@ -82,6 +83,7 @@ class RecordBook : public QObject {
 
   OpenWorkbook workbook_;
   mutable CalibrationKeeper calibrations_;
+  QString settings_key_;
   std::int64_t seen_revision_ = 0;
   QString trouble_;  ///< told last, while it lasts
 };
