@@ -56,6 +56,18 @@ TEST_CASE("batch gives its example's figures in text and JSON, with what stands 
   CHECK(json["trees"][0]["name"] == "T-02");
 }
 
+TEST_CASE("batch warns of two trees in one pot and adds them up all the same", "[cli][batch]") {
+  const std::string pots = R"("pots":{"oval":{"format":"gritwright/container/1","shape":"oval","rim":{"length_cm":30,"width_cm":20},"depth_cm":6}},)";
+  const auto trees = [](const std::string& second) { return R"({"name":"a","mix":"m","pot":"oval","fill_ml":3000},{"name":"b","mix":"m","fill_ml":1600)" + second + "}"; };
+  const std::string shared = day(trees(R"(,"pot":"oval")"), pots);
+  const Answer answer = run({"batch", "-"}, shared);
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  CHECK(answer.out.find("one and the same pot is planned for a, b") != std::string::npos);
+  CHECK(run({"batch", "-", "--strict"}, shared).exit == Exit::strict_warnings);
+  CHECK(run({"batch", "-"}, day(trees(""), pots)).out.find("one and the same pot") == std::string::npos);
+}
+
 TEST_CASE("batch reads a season: what is due, by day, and which bag several days want", "[cli][batch]") {
   const Answer answer = run({"batch", season_example, "--json"});
   INFO(answer.err);

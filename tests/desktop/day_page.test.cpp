@@ -540,3 +540,26 @@ TEST_CASE("What a full pot weighs quotes the pot tests that its mix's water rest
   CHECK(said(QStringLiteral("own pot tests")));
   CHECK(in_kg(open.page().answer()->value().lifts.front().mass) < usual_kg);
 }
+
+TEST_CASE("Two trees of the day that are planned into one pot are named with it until one gets another", "[day_page]") {
+  DayOnScreen open;
+  const auto pots = open.book().all<RecordedContainer>();
+  REQUIRE(pots.size() > 1);
+  const auto plant = [&](const Id<RecordedContainer>& second) {
+    const auto stored = open.book().find(Id<RepottingDay>{open.page().current_day().toStdString()});
+    RepottingDay day = stored->record;
+    REQUIRE(day.trees.size() == 2);
+    day.trees[0].container = pots[0].id;
+    day.trees[1].container = second;
+    REQUIRE(open.record->replace(*stored, day, QStringLiteral("pots")));
+    QApplication::processEvents();
+  };
+  open.put(open.add_tree("young pine"));
+  plant(pots[0].id);
+  const std::string told = open.summary();
+  INFO(told);
+  CHECK(told.find("one and the same pot is planned for") != std::string::npos);
+  for (const std::string& name : {pots[0].id.text, std::string("old pine"), std::string("young pine")}) CHECK(told.find(name) != std::string::npos);
+  plant(pots[1].id);
+  CHECK(open.summary().find("one and the same pot") == std::string::npos);
+}
