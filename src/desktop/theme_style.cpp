@@ -106,6 +106,13 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
     fitting.text = lines.join(u'\n');
     return QProxyStyle::drawControl(element, &fitting, painter, widget);
   }
+  if (const auto* const chosen = qstyleoption_cast<const QStyleOptionComboBox*>(option); element == CE_ComboBoxLabel && chosen != nullptr && !chosen->editable) {
+    // Cut within a sign, a name would pass for a shorter one.
+    QStyleOptionComboBox fitting = *chosen;
+    const int room = subControlRect(CC_ComboBox, chosen, SC_ComboBoxEditField, widget).width() - 2;
+    fitting.currentText = chosen->fontMetrics.elidedText(chosen->currentText, Qt::ElideRight, room);
+    return QProxyStyle::drawControl(element, &fitting, painter, widget);
+  }
   QProxyStyle::drawControl(element, option, painter, widget);
   if (element != CE_TabBarTabShape || !(option->state & State_Selected)) return;
   painter->fillRect(QRect(option->rect.left() + 2, option->rect.top() + 1, option->rect.width() - 4, 2), current_colours().palette.color(QPalette::Highlight));

@@ -70,7 +70,7 @@ QWidget* SievingPage::choosers(QWidget* parent) {
   sheets_ = chooser("sheet_chooser", tr("Component"), 0, 0);
   bags_ = chooser("bag_chooser", tr("Bag"), 1, 0);
   sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 2);
-  grid->setColumnStretch(1, 1);
+  grid->setColumnStretch(1, 2);
   grid->setColumnStretch(3, 1);
   set_bags({});
   set_sieve_sets({});
