@@ -126,7 +126,7 @@ void LotChart::paint_panel(QPainter& painter, const QRectF& room, LotFigure figu
   QString title = with_label(lot_figure_name(figure), lot_figure_text(figure, points_.back().figures.of(figure), bench_.units()));
   if (outside) title += QStringLiteral(" \u2013 ") + tr("unusual");
   painter.setPen(outside ? current_colours().fault : ink);
-  painter.drawText(QPointF(room.left() + lot_gap, room.top() + metrics.ascent() + 2), metrics.elidedText(title, Qt::ElideRight, room.width() - 2 * lot_gap));
+  painter.drawText(QPointF(room.left() + lot_gap, room.top() + metrics.ascent() + 2), metrics.elidedText(title, Qt::ElideMiddle, room.width() - 2 * lot_gap));
   std::vector<double> values;
   for (const LotPoint& point : points_) {
     if (const auto& value = point.figures.of(figure)) values.push_back(*value);
