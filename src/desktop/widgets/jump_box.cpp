@@ -40,7 +40,7 @@ JumpBox::JumpBox(Find find, QWidget* parent) : QDialog(parent), find_(std::move(
 }
 
 void JumpBox::open_empty() {
-  resize(60 * fontMetrics().averageCharWidth(), 18 * fontMetrics().height());
+  resize(60 * fontMetrics().averageCharWidth(), 30 * fontMetrics().height());
   words_->clear();
   search();
   show();
@@ -59,8 +59,10 @@ bool JumpBox::eventFilter(QObject* watched, QEvent* event) {
 void JumpBox::search() {
   targets_ = find_(words_->text().trimmed());
   list_->clear();
-  for (const Target& target : targets_) list_->addItem(target.text);
-  if (targets_.empty()) list_->addItem(tr("nothing fits"));
+  const QSize row(0, std::max(26, fontMetrics().height() + 8));
+  const auto add = [this, row](const QString& text) { (new QListWidgetItem(text, list_))->setSizeHint(row); };
+  for (const Target& target : targets_) add(target.text);
+  if (targets_.empty()) add(tr("nothing fits"));
   list_->setCurrentRow(0);
 }
 
