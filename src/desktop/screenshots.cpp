@@ -1,6 +1,9 @@
 #include "screenshots.hpp"
 
+#include <QAbstractButton>
+#include <QAction>
 #include <QApplication>
+#include <QDialog>
 #include <QDir>
 #include <QFile>
 #include <QHash>
@@ -8,9 +11,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
+#include <QMenu>
+#include <QMenuBar>
 #include <QSet>
 #include <QSignalBlocker>
 #include <QTabWidget>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTextStream>
 #include <algorithm>
@@ -104,19 +110,95 @@ void show_usual_places(const MainWindow& window, const QString& here) {
     }
 }
 
-bool shoot_pages(MainWindow& window, const QString& record_folder, const QString& folder, const char* look) {
-  bool written = true;
-  const auto shoot = [&](const char* page) {
+/// Takes the pictures of one window in one look.
+class Photographer {
+ public:
+  Photographer(MainWindow& window, const QString& record_folder, const QDir& folder, const char* look) : window_(window), record_folder_(record_folder), folder_(folder), look_(look) {}
+
+  /// Of the whole window, or of a box over it.
+  bool shoot(const char* page, QWidget* box = nullptr) const {
     QApplication::processEvents();
-    window.mix_page().comparison().job().wait();
-    window.ranges().finish();
-    if (auto* day = window.findChild<DayPage*>(); day != nullptr && day->isVisible()) day->finish_ranges();
+    window_.mix_page().comparison().job().wait();
+    window_.ranges().finish();
+    if (auto* day = window_.findChild<DayPage*>(); day != nullptr && day->isVisible()) day->finish_ranges();
     // Columns within columns are laid out one after the other, each in a round of the event loop.
     constexpr int rounds = 6;
     for (int round = 0; round < rounds; ++round) QApplication::processEvents();
-    show_usual_places(window, record_folder);
-    written = save_small(window.grab(), QDir(folder).filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look)))) && written;
+    show_usual_places(window_, record_folder_);
+    return save_small((box != nullptr ? box : &window_)->grab(), folder_.filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look_))));
+  }
+
+ private:
+  MainWindow& window_;
+  QString record_folder_;
+  QDir folder_;
+  const char* look_;
+};
+
+/// What lies over the window or is begun in it, which the manual shows no picture of.
+bool shoot_boxes(MainWindow& window, const Photographer& photographer) {
+  bool written = true;
+  const auto shoot = [&](const char* page, QWidget* box = nullptr) { written = photographer.shoot(page, box) && written; };
+  const auto trigger = [&](const char* action) { window.findChild<QAction*>(QLatin1String(action))->trigger(); };
+  const auto shoot_popup = [&](const char* page, const char* button) {
+    window.findChild<QAbstractButton*>(QLatin1String(button))->click();
+    auto* popup = window.findChild<QWidget*>(QStringLiteral("explanation_popup"));
+    written = written && popup != nullptr;
+    if (popup != nullptr) shoot(page, popup);
+    delete popup;
   };
+  window.open_demonstration();
+  window.record_pages()->grade(QStringLiteral("P-03"));
+  trigger("action_show_screening");
+  auto* fractions = window.findChild<QTableWidget*>(QStringLiteral("screening_table"));
+  constexpr int weighed = 4;
+  for (int row = 0; row < fractions->rowCount(); ++row) fractions->item(row, weighed)->setText(QStringLiteral("%1").arg(2810 + 950 * row));
+  shoot("sieving_screened");
+  window.show_mixes();
+  trigger("action_show_pot");
+  shoot("mixes_pot");
+  trigger("action_show_scores");
+  shoot("mixes_scores");
+  trigger("action_page_day");
+  for (const char* button : {"how_air_filled_porosity", "how_measure_out_1", "day_how"}) shoot_popup(button, button);
+  window.show_sieving();
+  trigger("action_keep_fractions");
+  window.record_pages()->put_in_mix(QStringLiteral("FR-04"));
+  window.show_sieving();
+  window.sieving_page().show_sheet();
+  shoot("sieving_predicted");
+  window.jump();
+  auto* jump_box = window.findChild<QDialog*>(QStringLiteral("jump_box"));
+  shoot("jump", jump_box);
+  window.findChild<QLineEdit*>(QStringLiteral("jump_words"))->setText(QStringLiteral("pumice"));
+  shoot("jump_words", jump_box);
+  jump_box->hide();
+  for (const char* action : {"action_receive_bags", "action_take_back", "action_add_bin", "action_add_tree", "action_add_pot", "action_write_down", "action_new_day"}) {
+    trigger(action);
+    shoot(action);
+  }
+  for (const Protocol protocol : protocols) {
+    window.record_pages()->measure(protocol, {});
+    shoot(qPrintable(QStringLiteral("protocol_") + QLatin1String(key_of(protocol))));
+  }
+  window.show_manual();
+  shoot("manual");
+  window.show_manual_page(QStringLiteral("manual/desktop"));
+  shoot("manual_contents");
+  int number = 0;
+  for (auto* title : window.menuBar()->actions()) {
+    QMenu* menu = title->menu();
+    menu->resize(menu->sizeHint());
+    shoot(qPrintable(QStringLiteral("menu_%1").arg(++number)), menu);
+  }
+  trigger("action_about");
+  shoot("about", window.findChild<QDialog*>(QStringLiteral("about_box")));
+  return written;
+}
+
+bool shoot_pages(MainWindow& window, const QString& record_folder, const Photographer& photographer) {
+  bool written = true;
+  const auto shoot = [&](const char* page) { written = photographer.shoot(page) && written; };
   shoot("welcome");
   window.open_demonstration();
   window.record_pages()->show_bags();
@@ -244,13 +326,17 @@ int write_screenshots(QApplication& application, Bench& bench, const QString& fo
   bool written = true;
   for (const Look& look : looks) {
     apply_theme(application, look.theme, look.text_percent);
-    const QTemporaryDir throw_away;
-    auto record = RecordBook::open(throw_away.filePath(QStringLiteral("record.gritwright")));
-    if (!record || !fill_with_demonstration(**record, bench.catalogue()).empty()) return 4;
-    MainWindow window(bench, record->get());
-    window.resize(look.size);
-    window.show();
-    written = shoot_pages(window, throw_away.path(), folder, look.name) && written;
+    for (const bool boxes : {false, true}) {
+      if (boxes && !every_look) continue;
+      const QTemporaryDir throw_away;
+      auto record = RecordBook::open(throw_away.filePath(QStringLiteral("record.gritwright")));
+      if (!record || !fill_with_demonstration(**record, bench.catalogue()).empty()) return 4;
+      MainWindow window(bench, record->get());
+      window.resize(look.size);
+      window.show();
+      const Photographer photographer(window, throw_away.path(), QDir(folder), look.name);
+      written = (boxes ? shoot_boxes(window, photographer) : shoot_pages(window, throw_away.path(), photographer)) && written;
+    }
   }
   return written ? 0 : 4;
 }
