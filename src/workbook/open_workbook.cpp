@@ -158,11 +158,13 @@ SQLite::Statement list_statement(OpenWorkbook::Inside& inside, const char* colum
   return statement;
 }
 
-/// The numbers of a list that has words, newest first.
+/// The numbers of a list that has words, in its order.
 const std::vector<std::int64_t>& numbers_by_words(OpenWorkbook::Inside& inside, RecordKind kind, const ListFilter& filter) {
   NumberQuery narrowing = listed(kind, filter);
   narrowing.sql.insert(0, "SELECT r.number");
-  return inside.word_search.all({std::move(narrowing)}, match_of(filter.words));
+  const std::string match = match_of(filter.words);
+  if (filter.by_day) return inside.word_search.all_by_day(kind, std::move(narrowing), match);
+  return inside.word_search.all({std::move(narrowing)}, match);
 }
 
 }  // namespace
@@ -181,7 +183,8 @@ std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& fi
       return lines;
     }
     const NumberQuery query = listed(kind, filter);
-    SQLite::Statement statement = list_statement(*inside_, line_columns, query, " ORDER BY r.number DESC LIMIT ?10 OFFSET ?11");
+    SQLite::Statement statement = list_statement(
+        *inside_, line_columns, query, filter.by_day ? " ORDER BY r.day DESC, r.number DESC LIMIT ?10 OFFSET ?11" : " ORDER BY r.number DESC LIMIT ?10 OFFSET ?11");
     statement.bind(10, static_cast<std::int64_t>(filter.limit));
     statement.bind(11, static_cast<std::int64_t>(filter.offset));
     return record_lines(statement);
@@ -203,7 +206,7 @@ std::optional<std::size_t> OpenWorkbook::place_in_list(const RecordRef& ref, con
     if (!found) return std::nullopt;
     if (!match_of(filter.words).empty()) {
       const std::vector<std::int64_t>& numbers = numbers_by_words(*inside_, ref.kind, filter);
-      const auto at = std::ranges::lower_bound(numbers, found->number, std::greater{});
+      const auto at = filter.by_day ? std::ranges::find(numbers, found->number) : std::ranges::lower_bound(numbers, found->number, std::greater{});
       if (at == numbers.end() || *at != found->number) return std::nullopt;
       return static_cast<std::size_t>(at - numbers.begin());
     }
@@ -212,7 +215,8 @@ std::optional<std::size_t> OpenWorkbook::place_in_list(const RecordRef& ref, con
     at.bind(10, found->number);
     at.executeStep();
     if (at.getColumn(0).getInt64() == 0) return std::nullopt;
-    SQLite::Statement before = list_statement(*inside_, "count(*)", query, " AND r.number > ?10");
+    SQLite::Statement before = list_statement(*inside_, "count(*)", query,
+                                              filter.by_day ? " AND (r.day, r.number) > (SELECT day, number FROM record WHERE number = ?10)" : " AND r.number > ?10");
     before.bind(10, found->number);
     before.executeStep();
     return static_cast<std::size_t>(before.getColumn(0).getInt64());

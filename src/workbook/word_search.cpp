@@ -93,6 +93,8 @@ void WordSearch::forget_what_changed() {
   revision_ = revision;
   narrowed_.clear();
   found_.clear();
+  found_by_day_.clear();
+  days_.clear();
 }
 
 std::vector<std::int64_t> WordSearch::Narrowed::newest_first() const {
@@ -215,6 +217,26 @@ const std::vector<std::int64_t>& WordSearch::all(const std::vector<NumberQuery>&
   }
   if (!numbers.empty() && numbers.front() < numbers.back()) std::ranges::reverse(numbers);
   return keep(std::move(key), std::move(numbers), found_);
+}
+
+const std::vector<std::int64_t>& WordSearch::all_by_day(RecordKind kind, NumberQuery narrowing, const std::string& match) {
+  std::string key = key_of({narrowing}).append(match);
+  const std::vector<std::int64_t>& found = all({std::move(narrowing)}, match);  // forgets what changed
+  if (const auto* known = kept_under(key, found_by_day_)) return *known;
+  // The days are read once for all that is typed: sorting what each letter finds takes longer.
+  std::string name(kind_name(kind));
+  const auto* days = kept_under(name, days_);
+  if (days == nullptr) {
+    std::vector<std::int64_t> numbers = gather("SELECT number FROM record WHERE kind = ?1 AND body IS NOT NULL ORDER BY day DESC, number DESC", {name});
+    days = &keep(std::move(name), std::move(numbers), days_);
+  }
+  std::vector<bool> is_found(found.empty() ? 0 : static_cast<std::size_t>(found.front()) + 1);
+  for (const std::int64_t number : found) is_found[static_cast<std::size_t>(number)] = true;
+  std::vector<std::int64_t> numbers;
+  numbers.reserve(found.size());
+  for (const std::int64_t number : *days)
+    if (const auto at = static_cast<std::size_t>(number); at < is_found.size() && is_found[at]) numbers.push_back(number);
+  return keep(std::move(key), std::move(numbers), found_by_day_);
 }
 
 }  // namespace gritwright

@@ -30,6 +30,8 @@ class WordSearch {
   void each(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take);
   /// All of them. Good until the next call.
   [[nodiscard]] const std::vector<std::int64_t>& all(const std::vector<NumberQuery>& narrowings, const std::string& match);
+  /// The same among the records of one kind, the newest day first and of one day what was written last. Good until the next call.
+  [[nodiscard]] const std::vector<std::int64_t>& all_by_day(RecordKind kind, NumberQuery narrowing, const std::string& match);
 
  private:
   struct Narrowed {
@@ -58,6 +60,8 @@ class WordSearch {
   using NewestLast = std::deque<std::pair<std::string, Kept>>;
   NewestLast<Narrowed> narrowed_;
   NewestLast<std::vector<std::int64_t>> found_;
+  NewestLast<std::vector<std::int64_t>> found_by_day_;
+  NewestLast<std::vector<std::int64_t>> days_;  ///< all of a kind in the order of their days
 };
 
 }  // namespace gritwright

@@ -1,6 +1,7 @@
 #include "gritwright/workbook/search.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <set>
 #include <sstream>
 #include <string>
@@ -270,6 +271,53 @@ TEST_CASE("However many searches were typed before, each finds what it finds in 
           if (round == 1) CHECK(all == ids(opened(folder.file(), hand.options()), filter));
         }
   CHECK(hits > 0);
+}
+
+TEST_CASE("By day the newest day stands first and of one day what was written last, however the list is narrowed and paged", "[search]") {
+  Shelf shelf;
+  const char* const days[] = {"2026-03-02", "2024-11-30", "2026-03-02", "2025-06-01", "2024-11-30"};
+  for (int i = 0; i < 25; ++i) {
+    LogEntry entry;
+    entry.day = days[i % 5];
+    entry.sort = i % 3 == 0 ? LogSort::bookkeeping : LogSort::observation;
+    entry.text = std::string(i % 2 == 0 ? "rain " : "sun ").append(std::to_string(i));
+    if (i % 4 == 0) entry.about.push_back({RecordKind::bag, "P-03"});
+    REQUIRE(shelf.workbook.add(entry, "line"));
+  }
+  ListFilter rain, about, told, late, both;
+  rain.words = "rain";
+  about.about = RecordRef{RecordKind::bag, "P-03"};
+  told.without_small = true;
+  late.from_day = "2025-01-01";
+  both = about;
+  both.words = "rain";
+  for (ListFilter filter : {ListFilter{}, rain, about, told, late, both}) {
+    std::vector<RecordLine> expected = shelf.workbook.list(RecordKind::log_entry, filter);
+    REQUIRE(expected.size() > 2);
+    // As written they stand newest first already: a stable sort leaves those of one day so.
+    std::ranges::stable_sort(expected, std::ranges::greater{}, &RecordLine::day);
+    filter.by_day = true;
+    CHECK(shelf.workbook.count(RecordKind::log_entry, filter) == expected.size());
+    filter.limit = 4;
+    std::vector<RecordRef> paged;
+    for (filter.offset = 0; filter.offset < expected.size(); filter.offset += 4)
+      for (const RecordLine& line : shelf.workbook.list(RecordKind::log_entry, filter)) paged.push_back(line.ref);
+    REQUIRE(paged.size() == expected.size());
+    for (std::size_t i = 0; i < paged.size(); ++i) {
+      CHECK(paged[i] == expected[i].ref);
+      CHECK(shelf.workbook.place_in_list(expected[i].ref, filter) == i);
+    }
+  }
+  // What is written meanwhile takes its place too.
+  rain.by_day = true;
+  LogEntry old;
+  old.day = "2023-01-01";
+  old.sort = LogSort::observation;
+  old.text = "rain at last";
+  REQUIRE(shelf.workbook.add(old, "line"));
+  CHECK(shelf.workbook.list(RecordKind::log_entry, rain).back().title == "rain at last");
+  REQUIRE(shelf.workbook.undo());
+  CHECK(shelf.workbook.list(RecordKind::log_entry, rain).back().day == "2024-11-30");
 }
 
 TEST_CASE("The log can be listed without the bookkeeping of single fields, and what comes or goes is an event", "[search]") {

@@ -113,6 +113,7 @@ struct ListFilter {
   std::size_t offset = 0;
   std::string words{};  ///< found by their beginning, as a search does; empty: do not narrow
   bool without_small = false;  ///< of log entries only what happened or was seen, not the bookkeeping of a field that was typed into
+  bool by_day = false;  ///< the newest day first, and of one day what was written last; else what was written last first, whatever day it is of
 };
 
 /// An open workbook. Every change is saved when `apply` returns.
@@ -151,7 +152,7 @@ class OpenWorkbook {
   }
   /// The same, or what it last was before it was deleted.
   [[nodiscard]] std::optional<StoredRecord> find_even_deleted(const RecordRef& ref) const;
-  /// Newest first.
+  /// Newest first, as the filter orders them.
   [[nodiscard]] std::vector<RecordLine> list(RecordKind kind, const ListFilter& filter = {}) const;
   [[nodiscard]] std::size_t count(RecordKind kind) const;
   /// How many `list` would give without its limit and offset.
