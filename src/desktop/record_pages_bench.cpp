@@ -164,6 +164,8 @@ void RecordPages::save_sheet() {
 }
 
 void RecordPages::keep_fractions() {
+  // Closed afterwards it would type its figure into the next screening.
+  window_.sieving_page().screening().end_typing();
   catch_up();
   const ScreeningView view = screening_view(bench_);
   const auto& bag = bench_.surroundings().bag;

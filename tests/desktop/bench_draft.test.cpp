@@ -1,6 +1,7 @@
 #include "models/bench_draft.hpp"
 
 #include <QDataStream>
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
@@ -191,6 +192,21 @@ TEST_CASE("Of two windows on a record the one closed last does not write over th
   Bench alone(test_catalogue());
   const auto keeper = start(alone);
   CHECK(alone.state() == first);
+}
+
+TEST_CASE("What is typed without a pause is on disk before the typing ends", "[bench_draft][regression]") {
+  const QTemporaryDir folder;
+  Bench bench(test_catalogue());
+  BenchKeeper keeper(bench, folder.filePath(QStringLiteral("benches")));
+  keeper.turn_to(folder.filePath(QStringLiteral("nursery.gritwright")));
+  const auto written = [&] { return !QDir(folder.filePath(QStringLiteral("benches"))).entryList({QStringLiteral("*.draft")}).isEmpty(); };
+  REQUIRE_FALSE(written());
+  // Shorter pauses than a draft waits for, and far more signs than it may be put off by.
+  for (int sign = 0; sign < 200 && !written(); ++sign) {
+    bench.edit(QStringLiteral("name"), QStringLiteral("name"), [&](BenchState& state) { state.mix_name = QString(sign + 1, u'x'); });
+    QTest::qWait(50);
+  }
+  CHECK(written());
 }
 
 TEST_CASE("A bench that can't be kept says so", "[bench_draft][refuses]") {

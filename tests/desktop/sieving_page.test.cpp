@@ -237,6 +237,38 @@ TEST_CASE("A litre of a bag weighs the same in the mix, on the screening and in 
   weighs(560);
 }
 
+TEST_CASE("A figure in an open cell of the screening is on the bench with every sign, and one undo takes it back", "[sieving_page][regression]") {
+  OpenWindow open;
+  dusty_bag(open);
+  open.trigger("action_show_screening");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  auto* table = open.find<QTableWidget>("screening_table");
+  REQUIRE(table->rowCount() == 3);
+  const auto weighed = [&](std::size_t row) {
+    const auto& rows = open.bench.state().components[0].screening.measured;
+    return row < rows.size() ? rows[row].retained : QString();
+  };
+  table->setFocus();
+  open.type(QStringLiteral("1300"));
+  CHECK(weighed(0) == QStringLiteral("1300"));
+  open.press(Qt::Key_Return);
+  CHECK(table->currentRow() == 1);
+  open.type(QStringLiteral("36"));
+  open.type(QStringLiteral("00"));
+  CHECK(weighed(1) == QStringLiteral("3600"));
+  open.press(Qt::Key_Return);
+  open.trigger("action_undo");
+  CHECK(weighed(1).isEmpty());
+  CHECK(weighed(0) == QStringLiteral("1300"));
+  open.trigger("action_redo");
+  open.type(QStringLiteral("2030"));
+  open.trigger("action_keep_fractions");
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 3);
+  table->clearFocus();
+  CHECK(open.bench.state().components[0].screening == ScreeningText{});
+}
+
 TEST_CASE("A screening is kept under the day on which it was done, in its fractions, the stock and the log", "[sieving_page][regression]") {
   OpenWindow open;
   const QString bag = dusty_bag(open);

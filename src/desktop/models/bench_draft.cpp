@@ -232,7 +232,12 @@ BenchKeeper::BenchKeeper(Bench& bench, QString folder) : bench_(bench), folder_(
   saving_.setSingleShot(true);
   saving_.setInterval(300);
   connect(&saving_, &QTimer::timeout, this, &BenchKeeper::save);
-  connect(&bench_, &Bench::changed, &saving_, qOverload<>(&QTimer::start));
+  connect(&bench_, &Bench::changed, this, [this] {
+    // Whoever types without a pause is not unsaved for longer than that.
+    constexpr int most_unsaved_ms = 1000;
+    if (!saving_.isActive()) unsaved_since_.start();
+    if (!saving_.isActive() || unsaved_since_.elapsed() < most_unsaved_ms) saving_.start();
+  });
 }
 
 BenchKeeper::~BenchKeeper() { save(); }

@@ -1,4 +1,5 @@
 #pragma once
+#include <QElapsedTimer>
 #include <QLockFile>
 #include <QObject>
 #include <QString>
@@ -46,6 +47,7 @@ class BenchKeeper : public QObject {
   std::unique_ptr<QLockFile> lock_;
   bool may_write_ = false;
   QTimer saving_;
+  QElapsedTimer unsaved_since_;
 };
 
 }  // namespace gritwright::desktop

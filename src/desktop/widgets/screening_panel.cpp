@@ -12,6 +12,7 @@
 
 #include "caution_bar.hpp"
 #include "field_form.hpp"
+#include "live_delegate.hpp"
 #include "models/range_keeper.hpp"
 #include "sheet_editor.hpp"
 #include "text.hpp"
@@ -23,15 +24,18 @@ namespace {
 
 enum ScreeningColumn { fraction, share, mass, litres, weighed, measured, column_count };
 
+constexpr const char* cell_editor = "screening_cell_editor";
+
 /// Begins where something can be typed, and Enter goes to the next fraction, as in the stack of sieves.
 class FractionTable : public QTableWidget {
  public:
-  using QTableWidget::QTableWidget;
+  FractionTable(Bench& bench, QWidget* parent) : QTableWidget(parent), bench_(bench) { setItemDelegate(new LiveDelegate(QString::fromLatin1(cell_editor), this)); }
 
  protected:
   void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override {
     const bool entered = hint == QAbstractItemDelegate::SubmitModelCache;
     QTableWidget::closeEditor(editor, entered ? QAbstractItemDelegate::NoHint : hint);
+    bench_.end_typing();
     if (entered && currentRow() + 1 < rowCount()) setCurrentCell(currentRow() + 1, currentColumn());
   }
 
@@ -39,6 +43,9 @@ class FractionTable : public QTableWidget {
     if (rowCount() > 0 && currentColumn() < weighed) setCurrentCell(std::max(0, currentRow()), weighed);
     QTableWidget::focusInEvent(event);
   }
+
+ private:
+  Bench& bench_;
 };
 
 }  // namespace
@@ -50,7 +57,7 @@ ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* paren
       form_(new FieldForm(bench, [] { return static_cast<const Faults*>(nullptr); }, this)),
       fault_(new QLabel(this)),
       reason_(new QLabel(this)),
-      table_(new FractionTable(this)),
+      table_(new FractionTable(bench, this)),
       balance_(new QLabel(this)),
       keep_(new QPushButton(tr("&Keep these fractions"), this)) {
   auto* layout = new QVBoxLayout(this);
@@ -106,6 +113,10 @@ ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* paren
 
 void ScreeningPanel::take_focus() { form_->findChild<QWidget*>(QStringLiteral("screen_at"))->setFocus(); }
 
+void ScreeningPanel::end_typing() {
+  if (QWidget* const typed = focusWidget(); typed != nullptr && typed->objectName() == QLatin1String(cell_editor)) table_->setFocus();
+}
+
 void ScreeningPanel::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   refresh();
@@ -121,8 +132,8 @@ void ScreeningPanel::take(int row, int column) {
   const bool mass_typed = column == weighed;
   const QString kept = kept_text(table_->item(row, column)->text(), mass_typed ? Kind::mass : Kind::volume, bench_.units());
   const auto at = static_cast<std::size_t>(row);
-  bench_.edit(mass_typed ? tr("mass of the fraction %1").arg(table_->item(row, fraction)->text()) : tr("litres of the fraction %1").arg(table_->item(row, fraction)->text()), {},
-              [&](BenchState& state) {
+  bench_.edit(mass_typed ? tr("mass of the fraction %1").arg(table_->item(row, fraction)->text()) : tr("litres of the fraction %1").arg(table_->item(row, fraction)->text()),
+              QStringLiteral("screening/%1/%2/%3").arg(bench_.current_component()).arg(row).arg(column), [&](BenchState& state) {
                 ComponentSheet* component = current_component(bench_, state);
                 if (component == nullptr) return;
                 auto& rows = component->screening.measured;

@@ -20,6 +20,8 @@ class ScreeningPanel : public QWidget {
   ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent = nullptr);
 
   void take_focus();
+  /// Closes the cell that is being typed into; what it says is on the bench already.
+  void end_typing();
 
  signals:
   /// The measured fractions are to be kept in the record.

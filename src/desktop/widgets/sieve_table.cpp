@@ -4,58 +4,19 @@
 #include <QContextMenuEvent>
 #include <QGuiApplication>
 #include <QHeaderView>
-#include <QLineEdit>
+#include <QKeyEvent>
 #include <QMenu>
-#include <QStyledItemDelegate>
 #include <algorithm>
 
+#include "live_delegate.hpp"
 #include "models/bench.hpp"
 #include "models/sieve_table_model.hpp"
-#include "undo_keys.hpp"
 
 namespace gritwright::desktop {
 
-namespace {
-
-/// Commits with every sign, so that the curve grows while typing, and leaves the text under the cursor alone.
-class LiveDelegate : public QStyledItemDelegate {
- public:
-  using QStyledItemDelegate::QStyledItemDelegate;
-
-  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex& index) const override {
-    auto* editor = new QLineEdit(parent);
-    editor->setObjectName(QStringLiteral("sieve_cell_editor"));
-    editor->setAccessibleName(index.data(Qt::AccessibleTextRole).toString());
-    editor->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    editor->setFrame(false);
-    auto* self = const_cast<LiveDelegate*>(this);
-    connect(editor, &QLineEdit::textEdited, self, [self, editor] { emit self->commitData(editor); });
-    return editor;
-  }
-
-  void setEditorData(QWidget* editor, const QModelIndex& index) const override {
-    auto* line = static_cast<QLineEdit*>(editor);
-    const QString text = index.data(Qt::EditRole).toString();
-    if (line->text() != text && !line->isModified()) line->setText(text);
-  }
-
-  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
-    model->setData(index, static_cast<QLineEdit*>(editor)->text(), Qt::EditRole);
-  }
-
-  bool eventFilter(QObject* watched, QEvent* event) override {
-    const auto* const line = qobject_cast<QLineEdit*>(watched);
-    if (line == nullptr || !is_undo_of_window(*line, *event)) return QStyledItemDelegate::eventFilter(watched, event);
-    event->ignore();
-    return true;
-  }
-};
-
-}  // namespace
-
 SieveTable::SieveTable(Bench& bench, QWidget* parent) : QTableView(parent), bench_(bench), model_(new SieveTableModel(bench, this)) {
   setModel(model_);
-  setItemDelegate(new LiveDelegate(this));
+  setItemDelegate(new LiveDelegate(QStringLiteral("sieve_cell_editor"), this));
   setEditTriggers(AnyKeyPressed | DoubleClicked | EditKeyPressed | SelectedClicked);
   setSelectionMode(ContiguousSelection);
   setTabKeyNavigation(false);
