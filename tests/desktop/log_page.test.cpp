@@ -11,6 +11,7 @@
 #include <QTableView>
 #include <QTableWidget>
 #include <algorithm>
+#include <functional>
 
 #include "models/demonstration_record.hpp"
 #include "models/grain_trace.hpp"
@@ -42,6 +43,83 @@ TEST_CASE("What is written down stands in the log, about the record that was nam
     CHECK(entry.record.about == std::vector<RecordRef>{{RecordKind::bag, bag}});
   }
   CHECK(found);
+}
+
+TEST_CASE("A line of an earlier day stands among those of that day, chosen and in sight, and undo takes it from there", "[log_page][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_write_down");
+  auto* table = open.find<QTableView>("log_table");
+  const auto days = [&] {
+    // Read from the record: the list shows a day as the locale writes it.
+    std::vector<std::string> of_rows;
+    for (int row = 0; row < table->model()->rowCount(); ++row) {
+      const QString id = table->model()->index(row, 2).data().toString();
+      of_rows.push_back(open.record->workbook().find(Id<LogEntry>{id.toStdString()})->record.day);
+    }
+    return of_rows;
+  };
+  const auto before = days();
+  CHECK(std::ranges::is_sorted(before, std::ranges::greater{}));
+  open.find<QLineEdit>("log_day")->setText(QStringLiteral("2024-11-30"));
+  open.type(QStringLiteral("first frost"));
+  open.press(Qt::Key_Return);
+  const auto after = days();
+  CHECK(after.size() == before.size() + 1);
+  CHECK(std::ranges::is_sorted(after, std::ranges::greater{}));
+  const QModelIndex chosen = table->currentIndex();
+  CHECK(table->model()->index(chosen.row(), 1).data().toString() == QStringLiteral("first frost"));
+  CHECK(table->viewport()->rect().intersects(table->visualRect(chosen)));
+  open.record->undo();
+  CHECK(days() == before);
+}
+
+TEST_CASE("An old day stays for the lines of one sitting, and whoever comes back writes under today's unless a line waits", "[log_page][regression]") {
+  OpenWindow open;
+  open.trigger("action_write_down");
+  auto* day = open.find<QLineEdit>("log_day");
+  const QString now = QString::fromStdString(today());
+  CHECK(day->text() == now);
+  day->setText(QStringLiteral("2024-11-30"));
+  open.type(QStringLiteral("first frost"));
+  open.press(Qt::Key_Return);
+  CHECK(day->text() == QStringLiteral("2024-11-30"));
+  open.type(QStringLiteral("second frost"));
+  open.trigger("action_page_bags");
+  open.trigger("action_write_down");
+  CHECK(day->text() == QStringLiteral("2024-11-30"));
+  open.press(Qt::Key_Return);
+  open.trigger("action_page_bags");
+  open.trigger("action_write_down");
+  CHECK(day->text() == now);
+}
+
+TEST_CASE("The line's button says with what it is kept, and what was only gone to is not meant by the line after", "[log_page][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const auto* keep = open.find<QPushButton>("log_keep");
+  auto* about = open.find<QLineEdit>("log_about");
+  const auto write = [&](const char* words) {
+    open.trigger("action_write_down");
+    open.type(QString::fromLatin1(words));
+    open.press(Qt::Key_Return);
+    std::vector<RecordRef> kept_with;
+    for (const auto& entry : open.record->workbook().all<LogEntry>())
+      if (entry.record.text == words) kept_with = entry.record.about;
+    return kept_with;
+  };
+  const std::vector<RecordRef> of_bag{{RecordKind::bag, "P-03"}};
+  open.window.record_pages()->log().show_about(QStringLiteral("P-03"));
+  CHECK(keep->text().contains(QStringLiteral("P-03")));
+  CHECK(write("smells sour") == of_bag);
+  CHECK(about->text().isEmpty());
+  CHECK_FALSE(keep->text().contains(QStringLiteral("P-03")));
+  CHECK(write("buds late").empty());
+  // Typed by hand it is meant until it is typed otherwise.
+  about->setFocus();
+  open.type(QStringLiteral("P-03"));
+  CHECK(write("still sour") == of_bag);
+  CHECK(write("sour again") == of_bag);
 }
 
 TEST_CASE("A line without words or with a day that is none is refused with its reason", "[log_page][refuses]") {

@@ -14,6 +14,7 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "models/grain_trace.hpp"
 #include "models/material_words.hpp"
@@ -87,6 +88,7 @@ LogPage::LogPage(RecordBook& book, QWidget* parent)
     tell_left_out();
     refresh_links();
   });
+  connect(about_, &QLineEdit::textEdited, this, [this] { about_by_jump_ = false; });
   connect(sick_, &SickTreesTab::trace_wanted, this, &LogPage::show_trace);
   narrow();
 }
@@ -127,6 +129,8 @@ QWidget* LogPage::happened() {
 void LogPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   list_->set_in_sight(true);
+  // Whoever wrote down an old day and comes back later means the day they come back on.
+  if (text_->text().isEmpty()) put_today();
   tell_left_out();
   refresh_links();
 }
@@ -148,15 +152,14 @@ QWidget* LogPage::tools(QWidget* parent) {
 QWidget* LogPage::writing_line(QWidget* parent) {
   auto* line = new FlowLine(parent);
   day_ = labelled(line, "log_day", tr("&Day"), tr("like 2026-03-14"), 0, QStringLiteral("0000-00-00"));
-  day_->setText(to_qt(today()));
+  put_today();
   day_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
   text_ = labelled(line, "log_text", tr("&Write down"), tr("what you saw or did; with About above it is kept there too"), 1, few_words());
-  auto* button = new QPushButton(tr("&Keep"), line);
-  button->setObjectName(QStringLiteral("log_keep"));
-  button->setAccessibleName(tr("Keep this line in the log"));
-  button->setMinimumHeight(28);
-  line->add({}, button);
-  connect(button, &QPushButton::clicked, this, &LogPage::write_down);
+  keep_ = new QPushButton(line);
+  keep_->setObjectName(QStringLiteral("log_keep"));
+  keep_->setMinimumHeight(28);
+  line->add({}, keep_);
+  connect(keep_, &QPushButton::clicked, this, &LogPage::write_down);
   connect(text_, &QLineEdit::returnPressed, this, &LogPage::write_down);
   (new KeptLine(*text_))->hold_under(QStringLiteral("typed/%1/log_text").arg(book_.settings_key()));
   connect(text_, &QLineEdit::textEdited, this, [this] { QSettings().setValue(about_kept_under(), about_->text()); });
@@ -198,6 +201,7 @@ void LogPage::show_happened() { tabs_->setCurrentIndex(0); }
 void LogPage::show_about(const QString& id) {
   show_happened();
   about_->setText(id);
+  about_by_jump_ = true;
 }
 
 void LogPage::show_trace(const QString& id) {
@@ -225,6 +229,7 @@ void LogPage::set_units(UnitSystem units) { trace_->set_units(units); }
 ListFilter LogPage::asked_for() {
   const QString id = about_->text().trimmed();
   ListFilter filter;
+  filter.by_day = true;
   filter.words = find_->text().toStdString();
   filter.about = record_called(book_.workbook(), id);
   filter.without_small = !small_->isChecked();
@@ -245,7 +250,10 @@ ListFilter LogPage::asked_for() {
 }
 
 void LogPage::narrow() {
-  list_->set_filter(asked_for());
+  const ListFilter filter = asked_for();
+  keep_->setText(filter.about ? tr("&Keep with %1").arg(to_qt(filter.about->id)) : tr("&Keep"));
+  keep_->setAccessibleName(filter.about ? tr("Keep this line in the log and with %1").arg(to_qt(filter.about->id)) : tr("Keep this line in the log"));
+  list_->set_filter(filter);
   tell_left_out();
   refresh_links();
 }
@@ -292,7 +300,14 @@ void LogPage::refresh_links() {
   if (links_->count() == 0) links_->addItem(tr("nothing yet"));
 }
 
+void LogPage::put_today() {
+  day_put_ = to_qt(today());
+  day_->setText(day_put_);
+}
+
 void LogPage::write_down() {
+  // The window may have been open since yesterday.
+  if (day_->text() == day_put_) put_today();
   LogEntry entry;
   entry.day = typed_day(day_->text());
   entry.sort = LogSort::observation;
@@ -303,9 +318,17 @@ void LogPage::write_down() {
   for (const Problem& problem : problems) sentences << sentence_text(problem);
   show_fault(writing_fault_, semicolon_list(sentences));
   if (!problems.empty()) return;
-  if (book_.add(entry, tr("line in the log")).isEmpty()) return;
+  const QString written = book_.add(entry, tr("line in the log"));
+  if (written.isEmpty()) return;
   text_->setText(QString());  // not to be undone as typing: undo takes the line out of the log
   QSettings().remove(about_kept_under());
+  // What was only looked at is not meant by the next line too.
+  if (std::exchange(about_by_jump_, false)) about_->clear();
+  // A line of an earlier day stands among those of that day, and would be out of sight.
+  if (const int row = list_->row_of(written); row >= 0) {
+    table_->selectRow(row);
+    table_->scrollTo(list_->index(row, 0));
+  }
 }
 
 QString LogPage::about_kept_under() const { return QStringLiteral("typed/%1/log_text_about").arg(book_.settings_key()); }

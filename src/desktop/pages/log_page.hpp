@@ -8,6 +8,7 @@ class QCheckBox;
 class QLabel;
 class QLineEdit;
 class QListWidget;
+class QPushButton;
 class QTabWidget;
 class QTableView;
 
@@ -49,6 +50,7 @@ class LogPage : public QWidget {
   QWidget* tools(QWidget* parent);
   QWidget* writing_line(QWidget* parent);
   QWidget* linked_side();
+  void put_today();
   void narrow();
   [[nodiscard]] ListFilter asked_for();
   void tell_left_out();
@@ -63,12 +65,15 @@ class LogPage : public QWidget {
   QTableView* table_ = nullptr;
   QLineEdit* find_ = nullptr;
   QLineEdit* about_ = nullptr;
+  bool about_by_jump_ = false;  ///< About was filled by going to a record, not typed
   QLineEdit* from_ = nullptr;
   QLineEdit* to_ = nullptr;
   QCheckBox* small_ = nullptr;
   QLabel* about_fault_ = nullptr;
   QLineEdit* day_ = nullptr;
+  QString day_put_;  ///< what stands in it without having been typed
   QLineEdit* text_ = nullptr;
+  QPushButton* keep_ = nullptr;
   QLabel* writing_fault_ = nullptr;
   QLabel* links_title_ = nullptr;
   QListWidget* links_ = nullptr;
