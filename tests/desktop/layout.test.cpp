@@ -3,10 +3,13 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QTabWidget>
 #include <QTableView>
 #include <QTableWidget>
+#include <QTest>
 #include <QToolButton>
 #include <algorithm>
 #include <cstdlib>
@@ -113,6 +116,33 @@ TEST_CASE("In every language nothing lies beneath a page's scroll bar", "[layout
     INFO(language << ", " << size.width() << ", " << percent << " %: " << view);
     CHECK(cut_at_the_side(open.window) == "");
   });
+}
+
+TEST_CASE("How the figures of a large day come about fits the screen and scrolls, what to read on in sight", "[layout]") {
+  OpenWindow open;
+  open_invented_nursery(open);
+  open.trigger("action_page_day");
+  QApplication::processEvents();
+  auto* how = open.window.findChild<QPushButton*>(QStringLiteral("day_how"));
+  REQUIRE(how != nullptr);
+  how->click();
+  for (int round = 0; round < 10; ++round) QApplication::processEvents();
+  auto* popup = open.window.findChild<QWidget*>(QStringLiteral("explanation_popup"));
+  REQUIRE(popup != nullptr);
+  const int screen = popup->screen()->availableGeometry().height();
+  auto* text = popup->findChild<QLabel*>(QStringLiteral("explanation_text"));
+  REQUIRE(text != nullptr);
+  REQUIRE(text->height() > screen);
+  CHECK(popup->height() <= screen);
+  auto* read_on = popup->findChild<QPushButton*>(QStringLiteral("read_on_packing"));
+  REQUIRE(read_on != nullptr);
+  CHECK(popup->rect().contains(QRect(read_on->mapTo(popup, QPoint(0, 0)), read_on->size())));
+  auto* scroll = popup->findChild<QScrollArea*>();
+  REQUIRE(scroll != nullptr);
+  CHECK(scroll->verticalScrollBar()->maximum() > 0);
+  CHECK(scroll->horizontalScrollBar()->maximum() == 0);
+  QTest::keyClick(scroll, Qt::Key_PageDown);
+  CHECK(scroll->verticalScrollBar()->value() > 0);
 }
 
 TEST_CASE("What is opened stands in its place at once, before anything is painted", "[layout]") {

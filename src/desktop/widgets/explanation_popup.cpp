@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace gritwright::desktop {
@@ -41,16 +43,16 @@ ExplanationPopup::ExplanationPopup(const QString& title, const QString& text, QW
   heading->setProperty("role", "heading");
   heading->setTextInteractionFlags(Qt::TextSelectableByMouse);
   heading->setFocusPolicy(Qt::NoFocus);
-  auto* body = new QLabel(text, this);
-  body->setObjectName(QStringLiteral("explanation_text"));
-  body->setTextFormat(Qt::PlainText);
-  body->setWordWrap(true);
-  body->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  body->setAccessibleName(title);
-  body->setFocusPolicy(Qt::StrongFocus);
-  body->setMinimumWidth(360);
+  body_ = new QLabel(text, this);
+  body_->setObjectName(QStringLiteral("explanation_text"));
+  body_->setTextFormat(Qt::PlainText);
+  body_->setWordWrap(true);
+  body_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  body_->setAccessibleName(title);
+  body_->setFocusPolicy(Qt::StrongFocus);
+  body_->setMinimumWidth(360);
   layout->addWidget(heading);
-  layout->addWidget(body);
+  layout->addWidget(body_);
   for (const QString& page : science_pages(text)) {
     auto* more = new QPushButton(tr("Read on: %1").arg(heading_of(page).replace(u'&', QStringLiteral("&&"))), this);
     more->setObjectName(QStringLiteral("read_on_") + page.section(u'/', -1));
@@ -58,7 +60,7 @@ ExplanationPopup::ExplanationPopup(const QString& title, const QString& text, QW
     connect(more, &QPushButton::clicked, this, [this, page] { read_on(page); });
     layout->addWidget(more);
   }
-  setFocusProxy(body);
+  setFocusProxy(body_);
 }
 
 void ExplanationPopup::read_on(const QString& page) {
@@ -71,6 +73,18 @@ void ExplanationPopup::read_on(const QString& page) {
 void ExplanationPopup::open_beside(QWidget* widget) {
   adjustSize();
   const QRect screen = widget->screen()->availableGeometry();
+  if (layout()->totalHeightForWidth(width()) > screen.height()) {
+    auto* scroll = new QScrollArea(this);
+    scroll->setFrameShape(NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setAccessibleName(accessibleName());
+    delete layout()->replaceWidget(body_, scroll);
+    scroll->setWidget(body_);
+    setFocusProxy(scroll);
+    layout()->activate();
+    resize(width() + scroll->verticalScrollBar()->sizeHint().width(), screen.height());
+  }
   QPoint place = widget->mapToGlobal(QPoint(widget->width() - width(), widget->height()));
   place.setX(std::clamp(place.x(), screen.left(), std::max(screen.left(), screen.right() - width())));
   if (place.y() + height() > screen.bottom()) place.setY(std::max(screen.top(), widget->mapToGlobal(QPoint(0, 0)).y() - height()));

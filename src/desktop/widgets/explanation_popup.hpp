@@ -1,6 +1,8 @@
 #pragma once
 #include <QFrame>
 
+class QLabel;
+
 namespace gritwright::desktop {
 
 /// "How so?": a small window beside what was asked, closed by Escape or a click elsewhere. Its text can be read out and copied, and the
@@ -10,10 +12,13 @@ class ExplanationPopup : public QFrame {
  public:
   ExplanationPopup(const QString& title, const QString& text, QWidget* parent);
 
+  /// A text longer than the screen scrolls.
   void open_beside(QWidget* widget);
 
  private:
   void read_on(const QString& page);
+
+  QLabel* body_;
 };
 
 }  // namespace gritwright::desktop
