@@ -163,7 +163,7 @@ bool shoot_boxes(MainWindow& window, const Photographer& photographer) {
   for (const char* button : {"how_air_filled_porosity", "how_measure_out_1", "day_how"}) shoot_popup(button, button);
   window.show_sieving();
   trigger("action_keep_fractions");
-  window.record_pages()->put_in_mix(QStringLiteral("FR-04"));
+  window.record_pages()->put_in_mix(QStringLiteral("P-03/1"));
   window.show_sieving();
   window.sieving_page().show_sheet();
   shoot("sieving_predicted");
