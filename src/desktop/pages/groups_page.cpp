@@ -405,7 +405,7 @@ void GroupsPage::fit() {
     widths.push_back(widest + around_words);
   }
   columns_->set_wanted(std::move(widths));
-  fit_typed_table(*wishes_, static_cast<int>(wish_rows));
+  wishes_->fit();
 }
 
 }  // namespace gritwright::desktop

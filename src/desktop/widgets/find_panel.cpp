@@ -389,7 +389,7 @@ void FindPanel::refresh_faults() {
 }
 
 void FindPanel::fit() {
-  fit_typed_table(*wishes_, static_cast<int>(wish_rows));
+  wishes_->fit();
   fit_typed_table(*further_pots_, most_pot_rows);
   fit_typed_table(*candidates_, most_grain_rows);
 }

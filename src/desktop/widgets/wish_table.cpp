@@ -98,6 +98,17 @@ WishTable::WishTable(const char* object_name, const QString& is, QWidget* parent
   connect(this, &QTableWidget::itemChanged, this, &WishTable::typed);
 }
 
+void WishTable::fit() {
+  fit_typed_table(*this, rowCount());
+  int names = 0;
+  for (int row = 0; row < rowCount(); ++row) {
+    if (const QTableWidgetItem* name = item(row, wish_name)) names = std::max(names, fontMetrics().horizontalAdvance(name->text()) + 12);
+  }
+  int beside = 2 * frameWidth();
+  for (int column = wish_least; column < wish_columns; ++column) beside += columnWidth(column);
+  setMinimumWidth(std::max(minimumWidth(), std::min(names, 20 * fontMetrics().averageCharWidth()) + beside));
+}
+
 void WishTable::show_wishes(const std::array<WishText, wish_rows>& wishes, const std::optional<Band>& band, UnitSystem units,
                             const std::function<QString(WishRow, const char*)>& fault) {
   filling_ = true;

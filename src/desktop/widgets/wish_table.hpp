@@ -31,6 +31,8 @@ class WishTable : public QTableWidget {
   /// `fault` says what is wrong at "/least", "/most" or "/weight" of a row.
   void show_wishes(const std::array<WishText, wish_rows>& wishes, const std::optional<Band>& band, UnitSystem units,
                    const std::function<QString(WishRow, const char*)>& fault);
+  /// As fit_typed_table, with room for what the wishes are called.
+  void fit();
 
  signals:
   void wish_typed(gritwright::desktop::WishRow row, const gritwright::desktop::WishText& wish);
