@@ -40,6 +40,9 @@ DayRoom::DayRoom(Bench& bench, RecordBook& book, MainWindow& window, QMenu& menu
   for (const char* name : {"action_day_tick", "action_day_add_tree", "action_day_remove_tree", "action_day_plan_again"})
     page_->table().addAction(own->findChild<QAction*>(QLatin1String(name)));
   page_->table().setContextMenuPolicy(Qt::ActionsContextMenu);
+  for (const char* name : {"action_day_evening", "action_day_season", "action_day_sheet", "action_day_cards", "action_day_labels", "action_day_root_plans"})
+    page_->addAction(own->findChild<QAction*>(QLatin1String(name)));
+  page_->setContextMenuPolicy(Qt::ActionsContextMenu);
   connect(&bench, &Bench::units_changed, this, [this, &bench] { page_->set_units(bench.units()); });
   page_->set_units(bench.units());
   connect(page_, &DayPage::find_parts_wanted, this, [this] { window_.findChild<QAction*>(QStringLiteral("action_find_parts"))->trigger(); });

@@ -3,6 +3,7 @@
 #include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QContextMenuEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QKeyEvent>
@@ -40,7 +41,9 @@
 #include "pages/manual_page.hpp"
 #include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/pots_tab.hpp"
 #include "pages/room_page.hpp"
+#include "pages/root_plan_tab.hpp"
 #include "pages/settings_page.hpp"
 #include "pages/sieving_page.hpp"
 #include "pages/trees_page.hpp"
@@ -54,6 +57,7 @@
 #include "widgets/jump_box.hpp"
 #include "widgets/page_stack.hpp"
 #include "widgets/parts_panel.hpp"
+#include "widgets/recipes_panel.hpp"
 #include "widgets/screening_panel.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
@@ -205,7 +209,7 @@ void MainWindow::make_edit_menu() {
   connect(&steps, &QUndoStack::redoTextChanged, this, name);
   // What changes out of sight is told, or nobody would know.
   const auto told = [this](const QString& sentence) {
-    if (pages_->currentWidget() != sieving_page_ && pages_->currentWidget() != mix_page_) say(sentence);
+    if (!is_bench_in_sight()) say(sentence);
   };
   connect(undo, &QAction::triggered, this, [&steps, told] {
     const QString what = steps.undoText();
@@ -316,7 +320,7 @@ void MainWindow::make_view_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
   QAction* table = action(menu, "action_chart_table", tr("Pictures as &tables"), QKeySequence(tr("Ctrl+T")));
   table->setCheckable(true);
-  for (PictureTabs* tabs : {&sieving_page_->pictures(), &mix_page_->pictures()}) {
+  for (PictureTabs* tabs : findChildren<PictureTabs*>()) {
     connect(table, &QAction::toggled, tabs, &PictureTabs::set_as_table);
     connect(tabs, &PictureTabs::as_table_changed, table, &QAction::setChecked);
   }
@@ -503,21 +507,37 @@ void MainWindow::jump() {
   jump_box_->open_empty();
 }
 
-// What a right click on a picture offers is taken from the menu bar.
-void MainWindow::make_context_menus() {
-  for (PictureTabs* tabs : {&sieving_page_->pictures(), &mix_page_->pictures()}) {
-    for (const char* name : {"action_chart_table", "action_whole_chart", "action_save_picture"}) tabs->addAction(findChild<QAction*>(QLatin1String(name)));
-    tabs->setContextMenuPolicy(Qt::ActionsContextMenu);
+void MainWindow::offer(QWidget& widget, std::initializer_list<const char*> names) {
+  for (const char* name : names) {
+    if (auto* offered = findChild<QAction*>(QLatin1String(name))) widget.addAction(offered);
   }
-  PartsPanel& parts = mix_page_->parts();
-  for (const char* name : {"action_show_sheet", "action_show_grain", "action_add_component", "action_remove_component"}) parts.addAction(findChild<QAction*>(QLatin1String(name)));
-  parts.setContextMenuPolicy(Qt::ActionsContextMenu);
+  widget.setContextMenuPolicy(Qt::ActionsContextMenu);
 }
 
-PictureTabs& MainWindow::pictures_in_front() { return pages_->currentWidget() == mix_page_ ? mix_page_->pictures() : sieving_page_->pictures(); }
+void MainWindow::make_context_menus() {
+  for (PictureTabs* tabs : {&sieving_page_->pictures(), &mix_page_->pictures()}) offer(*tabs, {"action_chart_table", "action_whole_chart", "action_save_picture"});
+  offer(mix_page_->parts(), {"action_show_sheet", "action_show_grain", "action_add_component", "action_remove_component"});
+  offer(sieving_page_->screening(), {"action_keep_fractions", "action_show_sheet", "action_show_verdict"});
+  offer(*sieving_page_->findChild<VerdictPanel*>(), {"action_save_sheet", "action_show_curve", "action_show_screening"});
+  offer(mix_page_->find_panel(), {"action_show_recipes", "action_show_trade_off", "action_groups"});
+  offer(mix_page_->recipes(), {"action_show_trade_off", "action_find_parts"});
+  if (record_pages_ == nullptr) return;
+  offer(record_pages_->trees().plans(), {"action_chart_table", "action_save_picture"});
+  offer(record_pages_->trees().pots(), {"action_chart_table", "action_save_picture"});
+}
+
+bool MainWindow::is_bench_in_sight() const { return pages_->currentWidget() == sieving_page_ || pages_->currentWidget() == mix_page_; }
+
+PictureTabs* MainWindow::pictures_in_front() {
+  for (PictureTabs* tabs : pages_->currentWidget()->findChildren<PictureTabs*>())
+    if (tabs->isVisible()) return tabs;
+  return nullptr;
+}
 
 void MainWindow::choose_picture_file() {
-  const PictureTabs::Picture& picture = pictures_in_front().picture();
+  const PictureTabs* const tabs = pictures_in_front();
+  if (tabs == nullptr) return say(tr("There is no picture on this page to save."));
+  const PictureTabs::Picture& picture = tabs->picture();
   const QString path = QFileDialog::getSaveFileName(this, tr("Save \u201c%1\u201d").arg(picture.title), picture.title + QStringLiteral(".png"),
                                                     tr("Picture (*.png);;Drawing (*.svg);;PDF (*.pdf);;Its data (*.csv)"));
   if (path.isEmpty()) return;
@@ -525,13 +545,19 @@ void MainWindow::choose_picture_file() {
 }
 
 bool MainWindow::save_picture(const QString& path) {
-  const PictureTabs::Picture& picture = pictures_in_front().picture();
+  const PictureTabs* const tabs = pictures_in_front();
+  if (tabs == nullptr) return false;
+  const PictureTabs::Picture& picture = tabs->picture();
   if (path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) return export_csv(picture.data(), path);
   QWidget* drawn = picture.view->focusProxy() != nullptr ? picture.view->focusProxy() : picture.view;
   return export_picture(*drawn, path);
 }
 
-bool MainWindow::refuse_prediction() {
+bool MainWindow::refuse_sheet() {
+  if (!is_bench_in_sight()) {
+    say(tr("Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper."));
+    return true;
+  }
   const auto index = static_cast<std::size_t>(bench_.current_component());
   if (index >= bench_.state().components.size() || !bench_.state().components[index].sheet.predicted) return false;
   say(prediction_words());
@@ -539,7 +565,7 @@ bool MainWindow::refuse_prediction() {
 }
 
 void MainWindow::print_sheet() {
-  if (refuse_prediction()) return;
+  if (refuse_sheet()) return;
   QPrinter printer(QPrinter::HighResolution);
   printer.setPageSize(QPageSize(settings_.letter_paper ? QPageSize::Letter : QPageSize::A4));
   printer.setResolution(sheet_dots_per_inch);
@@ -552,7 +578,7 @@ void MainWindow::print_sheet() {
 }
 
 void MainWindow::choose_sheet_file() {
-  if (refuse_prediction()) return;
+  if (refuse_sheet()) return;
   const QString path = QFileDialog::getSaveFileName(this, tr("Test sheet as PDF"), tr("sieve test.pdf"), tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;
   if (record_pages_ != nullptr) record_pages_->catch_up();
@@ -692,6 +718,13 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
   // Outside of a dialogue a button leaves Enter alone; whoever goes by the keyboard expects it to press what has the focus.
   const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
   if (auto* const button = qobject_cast<QPushButton*>(focusWidget()); enter && button != nullptr && button->isEnabled() && !event->isAutoRepeat()) return button->click();
+  // Keyboards without a key for menus have this one, which not every platform's plugin knows.
+  if (QWidget* const focused = focusWidget(); focused != nullptr && event->key() == Qt::Key_F10 && event->modifiers() == Qt::ShiftModifier) {
+    const QPoint at = focused->inputMethodQuery(Qt::ImCursorRectangle).toRect().center();
+    QContextMenuEvent wanted(QContextMenuEvent::Keyboard, at, focused->mapToGlobal(at));
+    QApplication::sendEvent(focused, &wanted);
+    return;
+  }
   QMainWindow::keyPressEvent(event);
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 #include <QMainWindow>
+#include <initializer_list>
 
 #include "models/bench.hpp"
 #include "settings.hpp"
@@ -76,7 +77,7 @@ class MainWindow : public QMainWindow {
   /// The pot in the mix's place for one; told where the form has no room for its layers.
   void put_pot(const Container& container, const QString& what);
 
-  /// Writes the picture in front to `path`, by its ending png, svg or pdf; its data where it is csv.
+  /// Writes the picture in front to `path`, by its ending png, svg or pdf; its data where it is csv. False where there is none.
   bool save_picture(const QString& path);
 
  signals:
@@ -106,6 +107,8 @@ class MainWindow : public QMainWindow {
   void choose_record();
   void ask_to_restore(const QString& backup);
   void make_context_menus();
+  /// What a right click on `widget`, or on what lies in it without a menu of its own, offers: actions of the menu bar.
+  void offer(QWidget& widget, std::initializer_list<const char*> names);
   [[nodiscard]] QString chapter_on_screen() const;
   void leave_manual();
   /// A new pot of the record, the cursor in its first length; the bench's own pot without a record.
@@ -113,11 +116,13 @@ class MainWindow : public QMainWindow {
   void choose_sieve_tests();
   void choose_container();
   void choose_picture_file();
-  /// Says what to do where the sheet on screen is a prediction: that is no test to put on paper. True then.
-  bool refuse_prediction();
+  [[nodiscard]] bool is_bench_in_sight() const;
+  /// Says what to do where no sieve test is on screen to put on paper, or one that is only a prediction. True then.
+  bool refuse_sheet();
   void print_sheet();
   void choose_sheet_file();
-  [[nodiscard]] PictureTabs& pictures_in_front();
+  /// Null where the page on screen has none.
+  [[nodiscard]] PictureTabs* pictures_in_front();
   void set_text_percent(int percent);
   void set_settings(const Settings& settings);
   void apply_settings();

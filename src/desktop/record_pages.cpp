@@ -32,7 +32,9 @@
 #include "pages/mix_page.hpp"
 #include "pages/pots_tab.hpp"
 #include "pages/root_plan_tab.hpp"
+#include "pages/sick_trees_tab.hpp"
 #include "pages/sieving_page.hpp"
+#include "pages/trace_tab.hpp"
 #include "pages/trees_page.hpp"
 #include "pages/trees_tab.hpp"
 #include "text.hpp"
@@ -218,11 +220,17 @@ void RecordPages::make_context_menus() {
   give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_measure", "action_take_into_stock", "action_trace_grain", "action_remove_bag"});
   give(&bags_->fractions(), {"action_put_in_mix", "action_trace_grain"});
   give(&bags_->bins().list().table(), {"action_add_bin", "action_grade_bag", "action_put_in_mix", "action_trace_grain", "action_remove_bag"});
+  give(&bags_->bins(), {"action_add_bin", "action_grade_bag", "action_trace_grain"});
   give(&bags_->bins().tubs(), {"action_put_in_mix", "action_trace_grain"});
   give(&trees_->trees().list().table(), {"action_add_tree", "action_plan_tree", "action_take_back", "action_trace_grain", "action_find", "action_remove_tree_or_pot"});
   give(&trees_->pots().list().table(), {"action_add_pot", "action_find", "action_remove_tree_or_pot"});
   give(&trees_->plans().list().table(), {"action_find", "action_remove_tree_or_pot"});
+  give(&trees_->trees(), {"action_plan_tree", "action_take_back", "action_trace_grain"});
+  give(groups_, {"action_find_parts"});
   give(&log_->table(), {"action_write_down", "action_find"});
+  give(log_->findChild<QWidget*>(QStringLiteral("log_links")), {"action_trace_grain", "action_write_down"});
+  give(&log_->trace(), {"action_save_list", "action_find"});
+  give(&log_->sick_trees(), {"action_save_list"});
 }
 
 // What is asked about is what the page on screen shows: a bag or fraction, or a tree.

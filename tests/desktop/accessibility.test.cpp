@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QGraphicsView>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -16,6 +17,7 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QTableWidget>
+#include <QTimer>
 #include <QToolButton>
 #include <algorithm>
 #include <filesystem>
@@ -34,6 +36,7 @@
 #include "pages/bags_page.hpp"
 #include "pages/import_page.hpp"
 #include "pages/log_page.hpp"
+#include "pages/manual_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/settings_page.hpp"
 #include "pages/sick_trees_tab.hpp"
@@ -44,6 +47,7 @@
 #include "theme.hpp"
 #include "widgets/backups_card.hpp"
 #include "widgets/find_panel.hpp"
+#include "widgets/sieve_table.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -452,6 +456,47 @@ TEST_CASE("A right click offers what the menu bar has, and every list of records
     INFO(list);
     CHECK(open.find<QWidget>(list)->contextMenuPolicy() == Qt::ActionsContextMenu);
   }
+}
+
+TEST_CASE("Every table of the rooms and every picture has a menu by right click or by its key, its own or that of what it lies in", "[accessibility]") {
+  OpenWindow open;
+  for (const QAbstractItemView* view : open.window.findChildren<QAbstractItemView*>()) {
+    // A list that drops down, a heading, and what only shows: the manual's contents, files on disk, a file to be taken in.
+    if (view->window() != &open.window || qobject_cast<const QHeaderView*>(view) != nullptr) continue;
+    bool has_menu = qobject_cast<const SieveTable*>(view) != nullptr;
+    bool only_shows = false;
+    for (const QWidget* widget = view; widget != nullptr; widget = widget->parentWidget()) {
+      has_menu = has_menu || widget->contextMenuPolicy() == Qt::ActionsContextMenu;
+      only_shows = only_shows || qobject_cast<const ManualPage*>(widget) != nullptr || qobject_cast<const SettingsPage*>(widget) != nullptr || qobject_cast<const ImportPage*>(widget) != nullptr;
+    }
+    INFO(called(view));
+    CHECK((has_menu || only_shows));
+  }
+  for (const PictureTabs* pictures : open.window.findChildren<PictureTabs*>()) {
+    bool has_menu = false;
+    for (const QWidget* widget = pictures; widget != nullptr; widget = widget->parentWidget()) has_menu = has_menu || widget->contextMenuPolicy() == Qt::ActionsContextMenu;
+    INFO(called(pictures));
+    CHECK(has_menu);
+  }
+}
+
+TEST_CASE("Shift and F10 open the menu that a right click opens", "[accessibility]") {
+  OpenWindow open;
+  open.trigger("action_page_log");
+  open.find<QTableView>("log_table")->setFocus();
+  QStringList offered;
+  // The menu waits for a choice; it is closed from within.
+  QTimer closing;
+  closing.setSingleShot(true);
+  QObject::connect(&closing, &QTimer::timeout, &open.window, [&] {
+    QWidget* const menu = QApplication::activePopupWidget();
+    if (menu == nullptr) return;
+    for (const QAction* action : menu->actions()) offered << action->objectName();
+    menu->close();
+  });
+  closing.start(0);
+  open.press(Qt::Key_F10, Qt::ShiftModifier);
+  CHECK(offered.contains(QStringLiteral("action_write_down")));
 }
 
 TEST_CASE("Every figure in view answers how so", "[accessibility][rounds]") {

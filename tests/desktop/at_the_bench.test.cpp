@@ -1,6 +1,7 @@
 // What somebody new to the window met between bags, sieves and mixes, by keyboard.
 #include <QAction>
 #include <QClipboard>
+#include <QFile>
 #include <QGuiApplication>
 #include <QImage>
 #include <QLabel>
@@ -15,6 +16,7 @@
 #include "models/sieve_table_model.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/trees_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
 #include "text.hpp"
@@ -341,6 +343,36 @@ TEST_CASE("On the repotting day the keys for paper are the day sheet's", "[at_th
   CHECK(open.find<QAction>("action_print_sheet")->isEnabled());
   CHECK_FALSE(has("action_day_sheet", "Ctrl+P"));
   CHECK(has("action_day_sheet", "Ctrl+Alt+D"));
+}
+
+TEST_CASE("Where no sieve test is in sight none is put on paper, and where to go is said", "[at_the_bench][regression]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  for (const char* page : {"action_page_log", "action_page_bags", "action_page_trees", "action_settings"}) {
+    for (const char* action : {"action_print_sheet", "action_sheet_pdf"}) {
+      INFO(page << ' ' << action);
+      open.trigger(page);
+      open.window.statusBar()->clearMessage();
+      open.trigger(action);
+      CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("Ctrl+2")));
+    }
+  }
+}
+
+TEST_CASE("The picture that is saved is one of the page on screen", "[at_the_bench][regression]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  const QString file = open.folder.filePath(QStringLiteral("picture.csv"));
+  open.trigger("action_page_log");
+  CHECK_FALSE(open.window.save_picture(file));
+  open.trigger("action_save_picture");
+  CHECK_FALSE(open.window.statusBar()->currentMessage().isEmpty());
+  open.trigger("action_page_trees");
+  open.window.record_pages()->trees().show_plans();
+  CHECK(open.window.save_picture(file));
+  QFile saved(file);
+  REQUIRE(saved.open(QIODevice::ReadOnly));
+  CHECK_FALSE(saved.readAll().startsWith("aperture_mm"));
 }
 
 TEST_CASE("What undo takes back out of sight on the bench is named", "[at_the_bench]") {
