@@ -158,7 +158,7 @@ void PotSectionView::paint_legend(QPainter& painter) const {
 
 void PotSectionView::set_depth_cm(double depth) {
   if (bench_.state().pot.shape == Shape::profile) return;  // its depth is that of its table
-  const QString text = QLocale::c().toString(std::clamp(depth, least_depth_cm, most_depth_cm), 'f', 1) + QStringLiteral(" cm");
+  const QString text = QLocale().toString(std::clamp(depth, least_depth_cm, most_depth_cm), 'f', 1) + QStringLiteral(" cm");
   const QString kept = bench_.units() == UnitSystem::metric ? text.chopped(3) : text;
   bench_.edit(tr("depth of the pot"), QStringLiteral("pot_section_depth"), [&](BenchState& state) { state.pot.depth = kept; });
 }

@@ -1,7 +1,6 @@
 #include "find_problem.hpp"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
@@ -242,7 +241,7 @@ class SetupReader {
   bool waits_for_band_ = false;
 };
 
-QString digits(double value) { return QLocale::c().toString(value, 'g', 9); }
+QString digits(double value) { return number_text(value, 9); }
 QString digits(const std::optional<double>& value, double scale = 1) { return value ? digits(*value * scale) : QString(); }
 
 }  // namespace

@@ -1,7 +1,5 @@
 #include "sheets_from_records.hpp"
 
-#include <QLocale>
-
 #include "text.hpp"
 #include "typed_areas.hpp"
 
@@ -10,7 +8,7 @@ namespace gritwright::desktop {
 namespace {
 
 /// The shortest text that reads back as this number to nine record_digits: what a record's binary fraction was typed as.
-QString record_digits(double value) { return QLocale::c().toString(value, 'g', 9); }
+QString record_digits(double value) { return number_text(value, 9); }
 
 QString grams(Mass mass) { return record_digits(in_g(mass)); }
 QString percent(MassShare share) { return share.value() > 0 ? record_digits(share.value() * 100) : QString(); }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "pasted_cells.hpp"
@@ -48,8 +49,8 @@ std::string row_place(int row, int pan_row, const char* key) {
 
 /// A tenth of a percent is more than a prediction knows; in full the masses would pass for weighed.
 QString rounded_prediction(const QString& grams_of_100) {
-  const double grams = grams_of_100.toDouble();
-  return QString::number(std::round(10 * grams) / 10);
+  const auto grams = parse_number(grams_of_100.toStdString(), DecimalMark::point_or_comma);
+  return grams ? number_text(std::round(10 * *grams) / 10, 9) : grams_of_100;
 }
 
 /// The text of a further sample at `row`; the row after the last sieve is the pan.

@@ -4,7 +4,6 @@
 #include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
-#include <QLocale>
 #include <QSlider>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -13,6 +12,7 @@
 #include "charts/curve_look.hpp"
 #include "field_form.hpp"
 #include "gritwright/formats/number.hpp"
+#include "text.hpp"
 #include "typed_field.hpp"
 
 namespace gritwright::desktop {
@@ -82,8 +82,7 @@ PartsPanel::Row PartsPanel::make_row(int index) {
   row.fault->setProperty("role", "fault");
   row.fault->setWordWrap(true);
   connect(row.slider, &QSlider::valueChanged, this, [this, at, what, slider = row.slider](int value) {
-    // Whole and half parts read best without a locale's grouping; the point is read under every locale.
-    const QString text = QLocale::c().toString(static_cast<double>(value) / steps_per_part, 'g', 4);
+    const QString text = number_text(static_cast<double>(value) / steps_per_part, 4);
     bench_.edit(what(), QStringLiteral("parts_slider_%1").arg(at), [&](BenchState& state) {
       if (at < state.components.size()) state.components[at].parts = text;
     });
