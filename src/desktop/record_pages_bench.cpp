@@ -170,7 +170,9 @@ void RecordPages::keep_fractions() {
   const ScreeningView view = screening_view(bench_);
   const auto& bag = bench_.surroundings().bag;
   const auto index = static_cast<std::size_t>(bench_.current_component());
-  if (!view.day_fault.isEmpty()) return emit bench_.told(view.day_fault);
+  for (const QString& fault : {view.screened_fault, view.day_fault}) {
+    if (!fault.isEmpty()) return emit bench_.told(fault);
+  }
   if (!view.is_measured || !view.screened) return emit bench_.told(tr("Weigh every fraction first, then they can be kept."));
   if (!bag) return emit bench_.told(tr("Keep the sieve test with its bag first: fractions come from a bag."));
   const QString bag_id = bench_.state().components[index].bag;

@@ -269,6 +269,33 @@ TEST_CASE("A figure in an open cell of the screening is on the bench with every 
   CHECK(open.bench.state().components[0].screening == ScreeningText{});
 }
 
+TEST_CASE("Where much of a bag is in no fraction it is asked how much was screened, before the rest leaves the stock", "[sieving_page][refuses]") {
+  OpenWindow open;
+  const RecordRef bag{RecordKind::bag, dusty_bag(open).toStdString()};
+  open.trigger("action_show_screening");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  auto* table = open.find<QTableWidget>("screening_table");
+  REQUIRE(table->rowCount() == 3);
+  table->setFocus();
+  // A kilogram of the seven that lie there.
+  for (const char* const mass : {"190", "510", "290"}) {
+    open.type(QString::fromLatin1(mass));
+    open.press(Qt::Key_Return);
+  }
+  CHECK_FALSE(screening_view(open.bench).screened_fault.isEmpty());
+  CHECK_FALSE(open.find<QPushButton>("keep_fractions")->isEnabled());
+  open.trigger("action_keep_fractions");
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
+  CHECK(open.record->workbook().stock_of(bag).value_or(mass_g(7000)) == mass_g(7000));
+  open.find<QLineEdit>("screened_mass")->setFocus();
+  open.type(QStringLiteral("1000"));
+  CHECK(screening_view(open.bench).screened_fault.isEmpty());
+  open.trigger("action_keep_fractions");
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 3);
+  CHECK_THAT(in_g(*open.record->workbook().stock_of(bag)), WithinAbs(6000, 1e-6));
+}
+
 TEST_CASE("A screening is kept under the day on which it was done, in its fractions, the stock and the log", "[sieving_page][regression]") {
   OpenWindow open;
   const QString bag = dusty_bag(open);

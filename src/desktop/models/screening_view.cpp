@@ -121,8 +121,12 @@ ScreeningView screening_view(const Bench& bench) {
     all_weighed = all_weighed && row.weighed && row.fault.isEmpty();
     view.rows.push_back(std::move(row));
   }
-  view.is_measured = all_weighed;
   view.balance = balance_of(view, units);
+  // Common practice, no source: what dust and spilling take is less.
+  constexpr double most_lost = .1;
+  if (typed.screened.trimmed().isEmpty() && view.loss && view.loss->value() > most_lost)
+    view.screened_fault = ScreenedText::tr("Much of what is left of the bag is in no fraction: type how much dry grain was screened.");
+  view.is_measured = all_weighed && view.screened_fault.isEmpty();
   return view;
 }
 

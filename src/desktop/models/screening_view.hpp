@@ -30,7 +30,7 @@ struct ScreeningView {
   QString balance;                 ///< sum of what was weighed and the loss
   std::optional<Loss> loss;        ///< once every fraction is weighed
   QString openings_fault;
-  QString screened_fault;
+  QString screened_fault;   ///< also where all that is left of the bag would be screened, and much of it is in no fraction
   QString day_fault;
   bool is_measured = false;  ///< every fraction weighed, no fault
 };

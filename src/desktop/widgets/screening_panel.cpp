@@ -160,7 +160,7 @@ void ScreeningPanel::refresh() {
   balance_->setText(view_.balance);
   balance_->setVisible(!view_.balance.isEmpty());
   keep_->setEnabled(view_.is_measured);
-  keep_->setToolTip(view_.is_measured ? QString() : tr("Weigh every fraction first"));
+  keep_->setToolTip(view_.is_measured || !faults.isEmpty() ? QString() : tr("Weigh every fraction first"));
   fill();
   fit();
 }
