@@ -1881,6 +1881,10 @@
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>Die Maschenweiten zum Absieben eingeben; das Urteil nennt keine.</translation>
     </message>
+    <message>
+        <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
+        <translation>Viel von dem, was vom Sack übrig ist, liegt in keiner Fraktion: tippe, wie viel trockenes Korn gesiebt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -2001,12 +2005,12 @@
         <translation>%1, %2 bei %3</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
-        <translation>eigenes Litergewicht, sonst das der neuesten Siebanalyse, sonst seine Trockenmasse durch die Liter, mit denen es kam</translation>
-    </message>
-    <message>
         <source>weigh a litre of it</source>
         <translation>einen Liter davon wiegen</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
+        <translation>das eigene Litergewicht, sonst das der neuesten Siebprobe, sonst die Trockenmasse durch die Liter, mit denen es kam, sonst, bei einer Fraktion, das ihres Sacks</translation>
     </message>
 </context>
 <context>
@@ -4069,6 +4073,18 @@
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
         <translation>„%1“ ist nicht zu haben: Nichts im Vorrat kommt dem nahe, und so auch keine Mischung. Den Wunsch lockern oder Korn ergänzen.</translation>
     </message>
+    <message>
+        <source>Not known how much of it there is: type it, or leave it open.</source>
+        <translation>Nicht bekannt, wie viel davon da ist: tippe es ein oder lass es offen.</translation>
+    </message>
+    <message>
+        <source>Its bag has no price or no litres: write them down there, or type what a litre costs.</source>
+        <translation>Der Sack hat keinen Preis oder keine Liter: trage sie dort ein oder tippe, was ein Liter kostet.</translation>
+    </message>
+    <message>
+        <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
+        <translation>Nur Säcke haben einen Preis: tippe, was ein Liter hiervon wert ist, oder lass es offen.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GoneNotice</name>
@@ -4657,6 +4673,14 @@
     <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>Nichts passt zu Suche, Über und den Tagen zugleich; eines davon leeren, um mehr zu sehen.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep with %1</source>
+        <translation>Mit %1 &amp;behalten</translation>
+    </message>
+    <message>
+        <source>Keep this line in the log and with %1</source>
+        <translation>Diese Zeile im Protokoll und bei %1 behalten</translation>
     </message>
 </context>
 <context>
@@ -5359,6 +5383,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Cl&amp;ear the bench</source>
         <translation>Arbeitstisch &amp;leeren</translation>
+    </message>
+    <message>
+        <source>There is no picture on this page to save.</source>
+        <translation>Auf dieser Seite ist kein Bild, das sich sichern ließe.</translation>
+    </message>
+    <message>
+        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
+        <translation>Nur Sieben und Mischungen zeigen eine Siebprobe: geh dorthin (Strg+2), um ihr Blatt zu Papier zu bringen.</translation>
     </message>
 </context>
 <context>
@@ -9081,7 +9113,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Score, lower fits better</source>
-        <translation>Wertung, niedriger passt besser</translation>
+        <translation>Wertung, niedrig ist besser</translation>
     </message>
     <message>
         <source>price of a mixed litre</source>
@@ -9783,7 +9815,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>plants can take, %</source>
-        <translation>für Pflanzen verfügbar, %</translation>
+        <translation>für Pflanzen, %</translation>
     </message>
     <message>
         <source>wet litre, %1</source>
@@ -13345,6 +13377,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
         <translation>{volume_l} L sind zu wenig, um darin zu mischen oder damit zu messen; erwartet werden {least_l} L oder mehr</translation>
+    </message>
+    <message>
+        <source>What lies on the shelf is counted by its dry mass and its litre weight, so that a bag can give more or fewer litres than are printed on it.</source>
+        <translation>Was im Regal liegt, wird nach Trockenmasse und Litergewicht gezählt; ein Sack kann daher mehr oder weniger Liter geben, als auf ihm stehen.</translation>
+    </message>
+    <message>
+        <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
+        <translation>ein und dieselbe Schale ist für {trees} geplant; wähle für alle bis auf einen eine andere, außer du hast mehrere davon</translation>
     </message>
 </context>
 </TS>

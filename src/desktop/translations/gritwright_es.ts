@@ -1881,6 +1881,10 @@
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>Escriba las aberturas a las que cribar; el dictamen no da ninguna.</translation>
     </message>
+    <message>
+        <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
+        <translation>Mucho de lo que queda del saco no está en ninguna fracción: escriba cuánto grano seco se tamizó.</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -2001,12 +2005,12 @@
         <translation>%1, %2 a %3</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
-        <translation>su propio peso por litro, si no el de su ensayo de tamizado más nuevo, si no su masa seca entre los litros con que llegó</translation>
-    </message>
-    <message>
         <source>weigh a litre of it</source>
         <translation>pese un litro</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
+        <translation>su propio peso por litro, si no el de su ensayo de tamizado más reciente, si no su masa seca entre los litros con que llegó, si no, en una fracción, el de su saco</translation>
     </message>
 </context>
 <context>
@@ -4069,6 +4073,18 @@
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
         <translation>«%1» no es posible: nada en la estantería se le acerca, y por tanto ninguna mezcla. Aflójelo o añada grano.</translation>
     </message>
+    <message>
+        <source>Not known how much of it there is: type it, or leave it open.</source>
+        <translation>No se sabe cuánto queda: escríbalo o déjelo abierto.</translation>
+    </message>
+    <message>
+        <source>Its bag has no price or no litres: write them down there, or type what a litre costs.</source>
+        <translation>Su saco no tiene precio o no tiene litros: anótelos allí o escriba lo que cuesta un litro.</translation>
+    </message>
+    <message>
+        <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
+        <translation>Solo los sacos tienen precio: escriba lo que vale un litro de esto o déjelo abierto.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GoneNotice</name>
@@ -4657,6 +4673,14 @@
     <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>Nada cumple a la vez la búsqueda, el asunto y los días; vacíe uno de ellos para ver más.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep with %1</source>
+        <translation>&amp;Guardar con %1</translation>
+    </message>
+    <message>
+        <source>Keep this line in the log and with %1</source>
+        <translation>Guardar esta línea en el diario y con %1</translation>
     </message>
 </context>
 <context>
@@ -5359,6 +5383,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Cl&amp;ear the bench</source>
         <translation>Vaciar el ba&amp;nco</translation>
+    </message>
+    <message>
+        <source>There is no picture on this page to save.</source>
+        <translation>En esta página no hay ninguna imagen que guardar.</translation>
+    </message>
+    <message>
+        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
+        <translation>Solo Tamizado y Mezclas muestran un ensayo de tamizado: vaya allí (Ctrl+2) para pasar su hoja al papel.</translation>
     </message>
 </context>
 <context>
@@ -9783,7 +9815,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>plants can take, %</source>
-        <translation>disponible para plantas, %</translation>
+        <translation>para plantas, %</translation>
     </message>
     <message>
         <source>wet litre, %1</source>
@@ -13345,6 +13377,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
         <translation>{volume_l} L es demasiado poco para mezclar o medir; se espera {least_l} L o más</translation>
+    </message>
+    <message>
+        <source>What lies on the shelf is counted by its dry mass and its litre weight, so that a bag can give more or fewer litres than are printed on it.</source>
+        <translation>Lo que hay en el estante se cuenta por su masa seca y su peso por litro; por eso un saco puede dar más o menos litros de los impresos en él.</translation>
+    </message>
+    <message>
+        <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
+        <translation>una misma maceta está prevista para {trees}; elija otra para todos menos uno, salvo que tenga varias</translation>
     </message>
 </context>
 </TS>

@@ -1881,6 +1881,10 @@
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>Saisissez les ouvertures de criblage&#xa0;; le verdict n’en indique aucune.</translation>
     </message>
+    <message>
+        <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
+        <translation>Une grande partie de ce qui reste du sac n&apos;est dans aucune fraction : saisissez combien de grain sec a été tamisé.</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -2001,12 +2005,12 @@
         <translation>%1, %2 à %3</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
-        <translation>son propre poids du litre, sinon celui de son dernier essai de tamisage, sinon sa masse sèche divisée par les litres de son arrivée</translation>
-    </message>
-    <message>
         <source>weigh a litre of it</source>
         <translation>pesez-en un litre</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
+        <translation>sa propre masse au litre, sinon celle de son plus récent essai de tamisage, sinon sa masse sèche par les litres de son arrivée, sinon, pour une fraction, celle de son sac</translation>
     </message>
 </context>
 <context>
@@ -4069,6 +4073,18 @@
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
         <translation>«&#xa0;%1&#xa0;» est impossible&#xa0;: rien en stock n’en approche, donc aucun mélange non plus. Assouplissez-le, ou ajoutez du grain.</translation>
     </message>
+    <message>
+        <source>Not known how much of it there is: type it, or leave it open.</source>
+        <translation>On ne sait pas combien il en reste : saisissez-le ou laissez ouvert.</translation>
+    </message>
+    <message>
+        <source>Its bag has no price or no litres: write them down there, or type what a litre costs.</source>
+        <translation>Son sac n&apos;a pas de prix ou pas de litres : notez-les là-bas, ou saisissez ce que coûte un litre.</translation>
+    </message>
+    <message>
+        <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
+        <translation>Seuls les sacs ont un prix : saisissez ce que vaut un litre de ceci, ou laissez ouvert.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GoneNotice</name>
@@ -4657,6 +4673,14 @@
     <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>Rien ne répond à la fois à la recherche, au sujet et aux jours&#xa0;; videz l’un d’eux pour en voir plus.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep with %1</source>
+        <translation>&amp;Garder avec %1</translation>
+    </message>
+    <message>
+        <source>Keep this line in the log and with %1</source>
+        <translation>Garder cette ligne dans le journal et avec %1</translation>
     </message>
 </context>
 <context>
@@ -5359,6 +5383,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Cl&amp;ear the bench</source>
         <translation>&amp;Nettoyer l’établi</translation>
+    </message>
+    <message>
+        <source>There is no picture on this page to save.</source>
+        <translation>Il n&apos;y a pas d&apos;image à enregistrer sur cette page.</translation>
+    </message>
+    <message>
+        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
+        <translation>Seules les pages Tamisage et Mélanges montrent un essai de tamisage : allez-y (Ctrl+2) pour mettre sa feuille sur papier.</translation>
     </message>
 </context>
 <context>
@@ -9783,7 +9815,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>plants can take, %</source>
-        <translation>disponible aux plantes, %</translation>
+        <translation>pour les plantes, %</translation>
     </message>
     <message>
         <source>wet litre, %1</source>
@@ -13345,6 +13377,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
         <translation>{volume_l} L, c’est trop peu pour mélanger ou mesurer&#xa0;; attendu {least_l} L ou plus</translation>
+    </message>
+    <message>
+        <source>What lies on the shelf is counted by its dry mass and its litre weight, so that a bag can give more or fewer litres than are printed on it.</source>
+        <translation>Ce qui est sur l&apos;étagère est compté par sa masse sèche et sa masse au litre ; un sac peut donc donner plus ou moins de litres qu&apos;il n&apos;est imprimé dessus.</translation>
+    </message>
+    <message>
+        <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
+        <translation>un seul et même pot est prévu pour {trees} ; choisissez-en un autre pour tous sauf un, à moins d&apos;en avoir plusieurs</translation>
     </message>
 </context>
 </TS>

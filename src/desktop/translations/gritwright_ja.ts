@@ -1871,6 +1871,10 @@
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>ふるい分ける目開きを入力してください。判定は示していません。</translation>
     </message>
+    <message>
+        <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
+        <translation>袋の残りの多くがどの画分にも入っていません。ふるった乾燥粒の量を入力してください。</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -1989,12 +1993,12 @@
         <translation>%1、%2（%3 で換算）</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
-        <translation>自身の容積重、なければ最新のふるい試験の値、それもなければ乾燥質量 ÷ 入荷時の L</translation>
-    </message>
-    <message>
         <source>weigh a litre of it</source>
         <translation>1 L を量ってください</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
+        <translation>自身のリットル重量、なければ最新のふるい試験のもの、なければ入荷時の容量で割った乾燥質量、画分ではなければその袋のもの</translation>
     </message>
 </context>
 <context>
@@ -4057,6 +4061,18 @@
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
         <translation>「%1」は実現できません。棚に近いものがなく、どの配合でも届きません。条件を緩めるか、粒を加えてください。</translation>
     </message>
+    <message>
+        <source>Not known how much of it there is: type it, or leave it open.</source>
+        <translation>どれだけ残っているかわかりません。入力するか、空けておいてください。</translation>
+    </message>
+    <message>
+        <source>Its bag has no price or no litres: write them down there, or type what a litre costs.</source>
+        <translation>その袋に価格または容量がありません。袋に書き込むか、1 リットルの値段を入力してください。</translation>
+    </message>
+    <message>
+        <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
+        <translation>価格があるのは袋だけです。1 リットルの値打ちを入力するか、空けておいてください。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::GoneNotice</name>
@@ -4641,6 +4657,14 @@
     <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>検索、対象、日付のすべてに合うものがありません。どれかを空にすると多く見られます。</translation>
+    </message>
+    <message>
+        <source>&amp;Keep with %1</source>
+        <translation>%1 とともに保存(&amp;K)</translation>
+    </message>
+    <message>
+        <source>Keep this line in the log and with %1</source>
+        <translation>この行を記録に、%1 とともに残す</translation>
     </message>
 </context>
 <context>
@@ -5341,6 +5365,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Cl&amp;ear the bench</source>
         <translation>作業台を空にする(&amp;N)</translation>
+    </message>
+    <message>
+        <source>There is no picture on this page to save.</source>
+        <translation>このページには保存できる図がありません。</translation>
+    </message>
+    <message>
+        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
+        <translation>ふるい試験を表示するのは「ふるい分け」と「配合」だけです。そのシートを印刷するにはそこへ移ってください(Ctrl+2)。</translation>
     </message>
 </context>
 <context>
@@ -9758,7 +9790,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>plants can take, %</source>
-        <translation>植物が使える水、%</translation>
+        <translation>有効水分、%</translation>
     </message>
     <message>
         <source>wet litre, %1</source>
@@ -13320,6 +13352,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>{volume_l} L is too little to mix or measure with; expected {least_l} L or more</source>
         <translation>{volume_l} L は混ぜるにも量るにも少なすぎます。{least_l} L 以上にしてください</translation>
+    </message>
+    <message>
+        <source>What lies on the shelf is counted by its dry mass and its litre weight, so that a bag can give more or fewer litres than are printed on it.</source>
+        <translation>棚にあるものは乾燥質量とリットル重量で数えます。そのため袋から取れるリットル数は、印刷された値より多いことも少ないこともあります。</translation>
+    </message>
+    <message>
+        <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
+        <translation>同じ鉢が {trees} に予定されています。同じ鉢がいくつもあるのでなければ、一本を除いて別の鉢を選んでください</translation>
     </message>
 </context>
 </TS>
