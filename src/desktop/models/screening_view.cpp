@@ -125,8 +125,8 @@ ScreeningView screening_view(const Bench& bench) {
   // Common practice, no source: what dust and spilling take is less.
   constexpr double most_lost = .1;
   if (typed.screened.trimmed().isEmpty() && view.loss && view.loss->value() > most_lost)
-    view.screened_fault = ScreenedText::tr("Much of what is left of the bag is in no fraction: type how much dry grain was screened.");
-  view.is_measured = all_weighed && view.screened_fault.isEmpty();
+    view.missing_much = ScreenedText::tr("Much of what is left of the bag is in no fraction: type how much dry grain was screened.");
+  view.is_measured = all_weighed && view.missing_much.isEmpty();
   return view;
 }
 

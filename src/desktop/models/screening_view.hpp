@@ -29,8 +29,9 @@ struct ScreeningView {
   std::vector<ScreeningRow> rows;  ///< coarse to fine
   QString balance;                 ///< sum of what was weighed and the loss
   std::optional<Loss> loss;        ///< once every fraction is weighed
+  QString missing_much;            ///< where all that is left of the bag would be screened and much of it is in no fraction: asks how much was
   QString openings_fault;
-  QString screened_fault;   ///< also where all that is left of the bag would be screened, and much of it is in no fraction
+  QString screened_fault;
   QString day_fault;
   bool is_measured = false;  ///< every fraction weighed, no fault
 };

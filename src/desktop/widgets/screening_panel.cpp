@@ -9,6 +9,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "caution_bar.hpp"
 #include "field_form.hpp"
@@ -157,28 +158,33 @@ void ScreeningPanel::refresh() {
   reason_->setText(view_.reason);
   reason_->setVisible(!view_.reason.isEmpty() && faults.isEmpty());
   table_->setVisible(!view_.rows.empty());
-  balance_->setText(view_.balance);
+  balance_->setText(view_.missing_much.isEmpty() ? view_.balance : view_.balance + u'\n' + view_.missing_much);
   balance_->setVisible(!view_.balance.isEmpty());
   keep_->setEnabled(view_.is_measured);
-  keep_->setToolTip(view_.is_measured || !faults.isEmpty() ? QString() : tr("Weigh every fraction first"));
+  keep_->setToolTip(view_.is_measured ? QString() : view_.missing_much.isEmpty() ? tr("Weigh every fraction first") : view_.missing_much);
   fill();
   fit();
 }
 
 void ScreeningPanel::fill() {
+  // An open cell keeps what is typed; with its row gone it can't hand that to another component.
+  const auto& components = bench_.state().components;
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  const std::pair shown(index, index < components.size() ? components[index].bag : QString());
+  filling_ = true;
+  if (shown != filled_for_) table_->setRowCount(0);
+  filled_for_ = shown;
   const UnitSystem units = bench_.units();
   const auto heading = [this](const QString& words) { return room_ == Room::ample ? words : in_two_lines(words); };
-  filling_ = true;
   table_->setHorizontalHeaderLabels({tr("fraction"), tr("share"), tr("predicted"), tr("litres"), heading(tr("weighed, %1").arg(unit_of(Kind::mass, units))),
                                      heading(tr("measured, %1").arg(unit_of(Kind::volume, units)))});
   table_->setRowCount(static_cast<int>(view_.rows.size()));
   for (const int column : {share, litres}) table_->setColumnHidden(column, room_ != Room::ample);
-  const auto index = static_cast<std::size_t>(bench_.current_component());
   const TestRanges* const ranges = ranges_.test();
   for (int line = 0; line < table_->rowCount(); ++line) {
     const auto at = static_cast<std::size_t>(line);
     const ScreeningRow& row = view_.rows[at];
-    const auto& typed = bench_.state().components[index].screening.measured;
+    const auto& typed = components[index].screening.measured;
     const PanText none;
     const PanText& own = at < typed.size() ? typed[at] : none;
     const auto cell = [&](int column, const QString& text, bool editable) {

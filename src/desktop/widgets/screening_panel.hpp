@@ -1,5 +1,8 @@
 #pragma once
+#include <QString>
 #include <QWidget>
+#include <cstddef>
+#include <utility>
 
 #include "models/bench.hpp"
 #include "models/screening_view.hpp"
@@ -53,6 +56,7 @@ class ScreeningPanel : public QWidget {
   QPushButton* keep_;
   ScreeningView view_;
   bool filling_ = false;
+  std::pair<std::size_t, QString> filled_for_;  ///< component and bag whose fractions the table shows
   Room room_ = Room::ample;
 };
 
