@@ -94,7 +94,7 @@ void RecordPages::use_sieve_set(const QString& id) {
     std::vector<PanText> rows;
     for (const OwnedSieve& sieve : set->record.sieves) rows.push_back({sieve.label.empty() ? number_text(in_mm(sieve.aperture), 6) : to_qt(sieve.label), {}, {}});
     for (const PanText& was : sheet.rows) {
-      const auto same = std::ranges::find(rows, was.aperture.trimmed(), &PanText::aperture);
+      const auto same = std::ranges::find_if(rows, [&](const PanText& row) { return is_same_opening(row.aperture, was.aperture); });
       if (same != rows.end()) *same = was;
       else if (!was.retained.trimmed().isEmpty()) rows.push_back(was);
     }
@@ -170,7 +170,7 @@ void RecordPages::keep_fractions() {
   const ScreeningView view = screening_view(bench_);
   const auto& bag = bench_.surroundings().bag;
   const auto index = static_cast<std::size_t>(bench_.current_component());
-  for (const QString& fault : {view.screened_fault, view.day_fault}) {
+  for (const QString& fault : {view.day_fault, view.missing_much}) {
     if (!fault.isEmpty()) return emit bench_.told(fault);
   }
   if (!view.is_measured || !view.screened) return emit bench_.told(tr("Weigh every fraction first, then they can be kept."));

@@ -58,6 +58,8 @@ QString with_label(const QString& label, const QString& text) { return label + Q
 
 QString number_text(double value, int significant_digits) {
   QLocale locale;
+  // A figure is also typed over and read again: digits and marks that no field reads are written as in English.
+  if (locale.zeroDigit() != QStringLiteral("0") || (locale.decimalPoint() != QStringLiteral(".") && locale.decimalPoint() != QStringLiteral(","))) locale = QLocale::c();
   locale.setNumberOptions(QLocale::OmitGroupSeparator);
   return locale.toString(value, 'g', significant_digits);
 }

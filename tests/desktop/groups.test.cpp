@@ -135,9 +135,9 @@ TEST_CASE("Wishes of every kind are typed, read back the same, and taken away by
                                                 {WishRow::available, {QStringLiteral("15"), {}, false, {}}},
                                                 {WishRow::wet_mass, {{}, QStringLiteral("1100"), false, {}}},
                                                 {WishRow::exchange, {QStringLiteral("40"), {}, false, {}}},
-                                                {WishRow::price, {{}, QStringLiteral("1.5"), false, {}}},
-                                                {WishRow::limits, {QStringLiteral("4.75 90-100; 2.36 34-50"), {}, false, {}}},
-                                                {WishRow::nearest, {QStringLiteral("4.75 95; 2.36 42"), {}, false, {}}}};
+                                                {WishRow::price, {{}, local("1.5"), false, {}}},
+                                                {WishRow::limits, {local("4.75 90-100; 2.36 34-50"), {}, false, {}}},
+                                                {WishRow::nearest, {local("4.75 95; 2.36 42"), {}, false, {}}}};
   for (const auto& [row, text] : typed) {
     INFO("row " << static_cast<int>(row));
     CHECK(change_wish(profile, row, text).empty());

@@ -49,8 +49,8 @@ TEST_CASE("Arrow keys and dragging the rim change the depth as one step to undo"
   open.bench.open(complete_bench());
   open.trigger("action_show_section");
   open.press(Qt::Key_Up);
-  CHECK(open.bench.state().pot.depth == QStringLiteral("6.5"));
-  CHECK(open.find<QLineEdit>("depth")->text() == QStringLiteral("6.5"));
+  CHECK(open.bench.state().pot.depth == local("6.5"));
+  CHECK(open.find<QLineEdit>("depth")->text() == local("6.5"));
   open.trigger("action_undo");
   CHECK(open.bench.state().pot.depth == QStringLiteral("6"));
   auto* view = open.find<PotSectionView>("pot_section");

@@ -1,10 +1,10 @@
 #include "pot_section_view.hpp"
 
 #include <QKeyEvent>
-#include <QLocale>
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 
 #include "gritwright/report/quantity_text.hpp"
 #include "models/typed_text.hpp"
@@ -158,7 +158,7 @@ void PotSectionView::paint_legend(QPainter& painter) const {
 
 void PotSectionView::set_depth_cm(double depth) {
   if (bench_.state().pot.shape == Shape::profile) return;  // its depth is that of its table
-  const QString text = QLocale().toString(std::clamp(depth, least_depth_cm, most_depth_cm), 'f', 1) + QStringLiteral(" cm");
+  const QString text = number_text(std::round(10 * std::clamp(depth, least_depth_cm, most_depth_cm)) / 10, 4) + QStringLiteral(" cm");
   const QString kept = bench_.units() == UnitSystem::metric ? text.chopped(3) : text;
   bench_.edit(tr("depth of the pot"), QStringLiteral("pot_section_depth"), [&](BenchState& state) { state.pot.depth = kept; });
 }

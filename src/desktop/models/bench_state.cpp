@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include "text.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
@@ -15,9 +17,11 @@ ComponentSheet empty_component(const QString& name) {
   ComponentSheet component;
   component.name = name;
   component.parts = QStringLiteral("1");
-  for (const char* aperture : default_sieves) component.sheet.rows.push_back({QString::fromLatin1(aperture), {}, {}});
+  for (const char* aperture : default_sieves) component.sheet.rows.push_back({to_typed(aperture), {}, {}});
   return component;
 }
+
+bool is_same_opening(const QString& a, const QString& b) { return a.trimmed().replace(u',', u'.') == b.trimmed().replace(u',', u'.'); }
 
 bool has_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
 
@@ -53,7 +57,7 @@ BenchState empty_bench() {
   state.band_to = QStringLiteral("6");
   // 5 mm below the rim, spill 7 % (common practice).
   state.spill = QStringLiteral("7");
-  state.pot.freeboard = QStringLiteral("0.5");
+  state.pot.freeboard = number_text(0.5, 1);
   return state;
 }
 

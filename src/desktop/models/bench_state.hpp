@@ -77,6 +77,8 @@ struct ComponentSheet {
   friend bool operator==(const ComponentSheet&, const ComponentSheet&) = default;
 };
 
+/// Whether two texts name the same opening, with whatever decimal mark.
+[[nodiscard]] bool is_same_opening(const QString& a, const QString& b);
 /// True for shapes with a length and a width; the others have one diameter.
 [[nodiscard]] bool has_width(Shape shape);
 

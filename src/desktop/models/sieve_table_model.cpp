@@ -21,8 +21,6 @@ const PanText& no_pan() {
   return empty;
 }
 
-bool is_same_opening(QString a, QString b) { return a.trimmed().replace(u',', u'.') == b.trimmed().replace(u',', u'.'); }
-
 /// Two columns that begin or end with the pan in the first one are openings and what stayed on them.
 bool is_stack(const PastedCells& cells) { return !cells.rows.empty() && (cells.is_pan(cells.rows.size() - 1) || cells.is_pan(0)); }
 
