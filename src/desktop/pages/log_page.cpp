@@ -10,6 +10,7 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QSettings>
+#include <QShowEvent>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
@@ -130,7 +131,7 @@ void LogPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   list_->set_in_sight(true);
   // Whoever wrote down an old day and comes back later means the day they come back on.
-  if (text_->text().isEmpty()) put_today();
+  if (!event->spontaneous() && text_->text().isEmpty()) put_today();
   tell_left_out();
   refresh_links();
 }
@@ -153,6 +154,7 @@ QWidget* LogPage::writing_line(QWidget* parent) {
   auto* line = new FlowLine(parent);
   day_ = labelled(line, "log_day", tr("&Day"), tr("like 2026-03-14"), 0, QStringLiteral("0000-00-00"));
   put_today();
+  connect(day_, &QLineEdit::textEdited, this, [this] { day_put_.clear(); });
   day_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
   text_ = labelled(line, "log_text", tr("&Write down"), tr("what you saw or did; with About above it is kept there too"), 1, few_words());
   keep_ = new QPushButton(line);
