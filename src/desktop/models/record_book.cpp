@@ -3,6 +3,7 @@
 #include <QCryptographicHash>
 #include <QDate>
 #include <QFile>
+#include <QFileInfo>
 #include <QSettings>
 #include <QTimer>
 #include <algorithm>
@@ -54,10 +55,12 @@ QString key_among_settings(const QString& file, const QString& own_id, bool is_r
   QSettings settings;
   const QString seen_in = QStringLiteral("records/") + own_id;
   const QString before = settings.value(seen_in).toString();
-  if (!before.isEmpty() && before != file && QFile::exists(before)) return by_path;
+  // However it is spelt, and through a link too, it is the same file.
+  const QString here = QFileInfo(file).canonicalFilePath();
+  if (!before.isEmpty() && before != here && QFile::exists(before)) return by_path;
   if (is_read_only) return own_id;
   forget_gone_files(settings);
-  settings.setValue(seen_in, file);
+  settings.setValue(seen_in, here);
   take_over_lines(settings, by_path, own_id);
   return own_id;
 }
