@@ -280,18 +280,37 @@ void RecordPages::take_measured(const QString& bag) {
   const auto sheet = open != components.end() ? sheet_of_grain(book_.workbook(), bag) : std::nullopt;
   if (!sheet) return;
   const auto index = static_cast<std::size_t>(open - components.begin());
+  const auto stored = book_.workbook().find(Id<Bag>{bag.toStdString()});
+  // What follows from mass and litres of the bag was not measured now, and leaves what is typed.
+  const bool is_measured = !stored || stored->record.bulk_density.has_value();
   bench_.edit(tr("grain of %1 as measured").arg(bag), {}, [&](BenchState& state) {
     GrainText& grain = state.components[index].grain;
-    if (!sheet->grain.bulk_density.isEmpty()) grain.bulk_density = sheet->grain.bulk_density;
+    if (is_measured && !sheet->grain.bulk_density.isEmpty()) grain.bulk_density = sheet->grain.bulk_density;
     if (!sheet->grain.particle_density.isEmpty()) grain.particle_density = sheet->grain.particle_density;
     if (!sheet->grain.water_absorption.isEmpty()) grain.water_absorption = sheet->grain.water_absorption;
   });
+}
+
+void RecordPages::follow_litre_weights() {
+  std::map<QString, QString> known;
+  for (std::size_t i = 0; i < bench_.state().components.size(); ++i) {
+    const ComponentSheet& component = bench_.state().components[i];
+    const QString bag = component.bag;
+    const QString now = litre_weight_text(book_.workbook(), bag);
+    if (now.isEmpty()) continue;
+    known[bag] = now;
+    const auto before = litre_weights_.find(bag);
+    if (before == litre_weights_.end() || before->second == now || component.grain.bulk_density != before->second) continue;
+    bench_.edit(tr("litre weight of %1").arg(bag), QStringLiteral("recorded_litre_weight/%1").arg(bag), [&](BenchState& state) { state.components[i].grain.bulk_density = now; });
+  }
+  litre_weights_ = std::move(known);
 }
 
 void RecordPages::refresh_known() {
   known_by_ = known_by(bench_.state());
   try {
     bench_.set_known(knowledge_of(book_.workbook(), bench_.state(), book_.calibrations()));
+    follow_litre_weights();
   } catch (const WorkbookTrouble& trouble) {
     emit bench_.told(sentence_text(trouble.problem()));
   }
@@ -356,6 +375,7 @@ void RecordPages::record_changed() {
     RecordKnowledge known = bench_.known();
     known.grains = grains_of(book_.workbook(), bench_.state());
     bench_.set_known(std::move(known));
+    follow_litre_weights();
   }
   if (tests) window_.mix_page().scores().set_tests(compared_tests(book_.workbook()));
   if (kinds.contains(RecordKind::species_profile)) refresh_profiles();

@@ -1,7 +1,9 @@
 #pragma once
 #include <QObject>
+#include <QString>
 #include <QStringList>
 #include <functional>
+#include <map>
 #include <optional>
 
 #include "gritwright/domain/species_profile.hpp"
@@ -86,6 +88,8 @@ class RecordPages : public QObject {
   void refresh_surroundings();
   void refresh_choices();
   void refresh_known();
+  /// Where the bench has the litre weight that the record knew, and nothing else was typed there, it takes what the record knows now.
+  void follow_litre_weights();
   /// A bag that lies on the bench takes what was measured of it.
   void take_measured(const QString& bag);
   void measure_chosen();
@@ -124,6 +128,7 @@ class RecordPages : public QObject {
   QString seen_bag_;
   QString seen_material_;
   QStringList known_by_;
+  std::map<QString, QString> litre_weights_;  ///< of the grain on the bench, as the record last knew them
 };
 
 }  // namespace gritwright::desktop

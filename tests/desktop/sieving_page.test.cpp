@@ -269,6 +269,36 @@ TEST_CASE("A figure in an open cell of the screening is on the bench with every 
   CHECK(open.bench.state().components[0].screening == ScreeningText{});
 }
 
+TEST_CASE("A figure in an open cell of the screening stays with its bag when another comes to the front", "[sieving_page][regression]") {
+  OpenWindow open;
+  BenchState state = dusty_bench();
+  state.components.push_back(state.components[0]);
+  state.components[1].name = QStringLiteral("another");
+  open.bench.open(state);
+  open.trigger("action_show_screening");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  open.trigger("action_next_component");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  open.trigger("action_next_component");
+  const auto weighed = [&](std::size_t component) {
+    const auto& rows = open.bench.state().components[component].screening.measured;
+    return rows.empty() ? QString() : rows[0].retained;
+  };
+  const auto front = static_cast<std::size_t>(open.bench.current_component());
+  auto* table = open.find<QTableWidget>("screening_table");
+  REQUIRE(table->rowCount() == 3);
+  table->setFocus();
+  open.type(QStringLiteral("1300"));
+  REQUIRE(weighed(front) == QStringLiteral("1300"));
+  open.trigger("action_next_component");
+  REQUIRE(static_cast<std::size_t>(open.bench.current_component()) != front);
+  open.press(Qt::Key_Return);
+  CHECK(weighed(1 - front).isEmpty());
+  CHECK(weighed(front) == QStringLiteral("1300"));
+}
+
 TEST_CASE("Where much of a bag is in no fraction it is asked how much was screened, before the rest leaves the stock", "[sieving_page][refuses]") {
   OpenWindow open;
   const RecordRef bag{RecordKind::bag, dusty_bag(open).toStdString()};
@@ -283,17 +313,43 @@ TEST_CASE("Where much of a bag is in no fraction it is asked how much was screen
     open.type(QString::fromLatin1(mass));
     open.press(Qt::Key_Return);
   }
-  CHECK_FALSE(screening_view(open.bench).screened_fault.isEmpty());
+  CHECK_FALSE(screening_view(open.bench).missing_much.isEmpty());
   CHECK_FALSE(open.find<QPushButton>("keep_fractions")->isEnabled());
   open.trigger("action_keep_fractions");
   CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
   CHECK(open.record->workbook().stock_of(bag).value_or(mass_g(7000)) == mass_g(7000));
   open.find<QLineEdit>("screened_mass")->setFocus();
   open.type(QStringLiteral("1000"));
-  CHECK(screening_view(open.bench).screened_fault.isEmpty());
+  CHECK(screening_view(open.bench).missing_much.isEmpty());
   open.trigger("action_keep_fractions");
   CHECK(open.record->workbook().count(RecordKind::fraction) == 3);
   CHECK_THAT(in_g(*open.record->workbook().stock_of(bag)), WithinAbs(6000, 1e-6));
+}
+
+TEST_CASE("The litre weight that the bench has from the record follows it, and one that was typed stays", "[sieving_page][regression]") {
+  OpenWindow open;
+  const QString bag = dusty_bag(open);
+  BenchState state = dusty_bench();
+  state.components[0].bag = bag;
+  state.components[0].grain = sheet_of_grain(open.record->workbook(), bag)->grain;
+  open.bench.open(state);
+  const auto bulk_density = [&] { return open.bench.state().components[0].grain.bulk_density; };
+  const auto hold = [&](double litres) {
+    const auto stored = open.record->workbook().find(Id<Bag>{bag.toStdString()});
+    Bag changed = stored->record;
+    changed.volume = loose_l(litres);
+    REQUIRE(open.record->replace(*stored, changed, QStringLiteral("litres")));
+    QApplication::processEvents();
+  };
+  REQUIRE(bulk_density() == QStringLiteral("500"));
+  hold(17.5);
+  CHECK(bulk_density() == QStringLiteral("400"));
+  open.record->undo();
+  QApplication::processEvents();
+  CHECK(bulk_density() == QStringLiteral("500"));
+  open.bench.edit(QStringLiteral("litre weight"), {}, [](BenchState& edited) { edited.components[0].grain.bulk_density = QStringLiteral("560"); });
+  hold(10);
+  CHECK(bulk_density() == QStringLiteral("560"));
 }
 
 TEST_CASE("A screening is kept under the day on which it was done, in its fractions, the stock and the log", "[sieving_page][regression]") {

@@ -170,9 +170,11 @@ namespace {
 
 constexpr double predicted_sample_g = 100;  // masses then read as percent
 
+QString density_of_record(double g_per_l) { return number_text(g_per_l, 9); }
+
 void set_densities(ComponentSheet& component, const std::optional<BulkDensity>& bulk, const std::optional<ParticleDensity>& particle) {
-  if (bulk) component.grain.bulk_density = number_text(in_g_l(*bulk), 9);
-  if (particle) component.grain.particle_density = number_text(in_g_l(*particle), 9);
+  if (bulk) component.grain.bulk_density = density_of_record(in_g_l(*bulk));
+  if (particle) component.grain.particle_density = density_of_record(in_g_l(*particle));
 }
 
 ComponentSheet predicted_component(const Grading& grading, const QString& name) {
@@ -266,6 +268,12 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
   component.name = QStringLiteral("%1 %2").arg(material_words(component.material.toStdString()), id);
   component.bag = id;
   return component;
+}
+
+QString litre_weight_text(const OpenWorkbook& workbook, const QString& id) {
+  const auto ref = id.isEmpty() ? std::nullopt : grain_called(workbook, id);
+  const auto density = ref ? bulk_density_of(workbook, *ref) : std::nullopt;
+  return density ? density_of_record(in_g_l(*density)) : QString();
 }
 
 ComponentSheet by_printed_size(const OpenWorkbook& workbook, ComponentSheet sheet) {

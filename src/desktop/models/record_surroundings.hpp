@@ -38,6 +38,8 @@ namespace gritwright::desktop {
 /// A sheet with the latest sieve test of a bag or fraction, for a fraction without one the grading that was predicted, else an empty
 /// stack, with material and densities. Empty if there is no such grain.
 [[nodiscard]] std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id);
+/// The litre weight of a bag, fraction, bin or batch in g/L, by `bulk_density_of`, as it stands in such a sheet; empty where the record knows none.
+[[nodiscard]] QString litre_weight_text(const OpenWorkbook& workbook, const QString& id);
 
 /// The sheet of a bag without a test, predicted by the size printed on the bag; as it is where none is printed.
 [[nodiscard]] ComponentSheet by_printed_size(const OpenWorkbook& workbook, ComponentSheet sheet);

@@ -7,6 +7,7 @@
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
+#include "gritwright/models/litres.hpp"
 #include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/report/explanations.hpp"
 #include "gritwright/report/text_table.hpp"
@@ -51,12 +52,19 @@ QString sentence_of(const BagVerdict& judged, UnitSystem units) {
   return VerdictText::tr("Other use, or complain");
 }
 
-void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict& judged, const std::optional<Bag>& bag, UnitSystem units) {
+/// By its dry grain and the litre weight that mix, screening and stock go by; by the litres it came with where its mass is not known.
+std::optional<LooseVolume> litres_of_one(const Bag& bag, const ComponentEvaluation& component) {
+  const auto received = dry_mass_received(bag);
+  if (!received || !component.component) return bag.volume;
+  return loose_volume(*received * (1.0 / bag.count), dry_bulk_density(component.component->grain));
+}
+
+void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict& judged, std::optional<LooseVolume> bag, UnitSystem units) {
   view.fraction_heading = {VerdictText::tr("fraction"), VerdictText::tr("of the mass"), VerdictText::tr("from a litre"), VerdictText::tr("from a bag"), VerdictText::tr("D50")};
   if (judged.openings.empty()) return;
   const auto screened = screen(graded.grading, judged.openings, {}, graded.packing.of);
   if (!screened) return;
-  const auto amounts = fraction_amounts(*screened, {}, bag ? bag->volume : std::nullopt);
+  const auto amounts = fraction_amounts(*screened, {}, bag);
   for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
     const ScreenedFraction& fraction = screened->fractions[i];
     const auto median = fraction.grading ? percentile(*fraction.grading, 50) : std::nullopt;
@@ -137,7 +145,8 @@ VerdictView verdict_view(const Bench& bench) {
     judged = estimate.value;
     if (judged) {
       for (const Note& note : graded->packing.notes) view.notes << sentence_text(note, units);
-      add_fractions(view, *graded, *judged, bench.surroundings().bag, units);
+      const auto& bag = bench.surroundings().bag;
+      add_fractions(view, *graded, *judged, bag ? litres_of_one(*bag, component) : std::nullopt, units);
       add_openings(view, *graded, band, bench.surroundings().owned_sieves, units);
     } else {
       reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the wanted grain") : view.notes.takeFirst();
