@@ -7189,6 +7189,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>Written to %1, but not all of it. %2.</source>
         <translation>Geschrieben nach %1, aber nicht alles. %2.</translation>
     </message>
+    <message>
+        <source>litre weight of %1</source>
+        <translation>Litergewicht von %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>

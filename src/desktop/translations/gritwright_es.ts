@@ -7189,6 +7189,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>Written to %1, but not all of it. %2.</source>
         <translation>Escrito en %1, pero no todo. %2.</translation>
     </message>
+    <message>
+        <source>litre weight of %1</source>
+        <translation>peso por litro de %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>

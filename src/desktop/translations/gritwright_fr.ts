@@ -7189,6 +7189,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>Written to %1, but not all of it. %2.</source>
         <translation>Écrit dans %1, mais pas tout. %2.</translation>
     </message>
+    <message>
+        <source>litre weight of %1</source>
+        <translation>masse au litre de %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>

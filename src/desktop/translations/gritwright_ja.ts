@@ -7168,6 +7168,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>Written to %1, but not all of it. %2.</source>
         <translation>%1 に書き出しましたが、全部ではありません。%2。</translation>
     </message>
+    <message>
+        <source>litre weight of %1</source>
+        <translation>%1 のリットル重量</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
