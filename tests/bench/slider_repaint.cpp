@@ -7,15 +7,13 @@
 #include <QTemporaryDir>
 #include <QtCharts/QChartView>
 #include <QtCharts/QLineSeries>
-#include <algorithm>
-#include <chrono>
-#include <cstdio>
 #include <vector>
 
 #include "bench_table.hpp"
 #include "main_window.hpp"
 #include "models/bench_files.hpp"
 #include "models/sheets_from_records.hpp"
+#include "step_times.hpp"
 #include "support/paths.hpp"
 #include "theme.hpp"
 
@@ -23,22 +21,14 @@ namespace {
 
 using namespace gritwright::desktop;
 
-struct Times {
-  double median;
-  double late;  ///< 99th percentile
-};
+constexpr int steps = 400;
 
 template <class Step>
-Times times_of(Step step) {
-  std::vector<double> milliseconds;
-  for (int i = 0; i < 400; ++i) {
-    const auto start = std::chrono::steady_clock::now();
+gritwright::bench::StepTimes repainted(Step step) {
+  return gritwright::bench::step_times(steps, [&](int i) {
     step(i);
     QApplication::processEvents();
-    milliseconds.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-  }
-  std::ranges::sort(milliseconds);
-  return {milliseconds[milliseconds.size() / 2], milliseconds[(milliseconds.size() * 99 - 1) / 100]};
+  });
 }
 
 BenchState five_components(const gritwright::Catalogue& catalogue) {
@@ -51,7 +41,7 @@ BenchState five_components(const gritwright::Catalogue& catalogue) {
   return state;
 }
 
-Times library_alone() {
+gritwright::bench::StepTimes library_alone() {
   QChartView view(new QChart);
   view.setRenderHint(QPainter::Antialiasing);
   std::vector<QLineSeries*> curves;
@@ -63,7 +53,7 @@ Times library_alone() {
   view.resize(800, 400);
   view.show();
   QApplication::processEvents();
-  return times_of([&](int step) {
+  return repainted([&](int step) {
     for (std::size_t curve = 0; curve < curves.size(); ++curve) {
       QList<QPointF> points;
       for (int i = 0; i < 10; ++i) points.append(QPointF(i, (i * 10 + step + static_cast<int>(curve)) % 100));
@@ -90,16 +80,13 @@ int main(int argument_count, char** arguments) {
   QApplication::processEvents();
   auto* slider = window.findChild<QSlider*>(QStringLiteral("parts_slider_1"));
   auto* depth = window.findChild<QLineEdit*>(QStringLiteral("depth"));
-  const Times moved = times_of([&](int step) { slider->setValue(5 + step % 60); });
-  const Times typed = times_of([&](int step) {
+  const auto moved = repainted([&](int step) { slider->setValue(5 + step % 60); });
+  const auto typed = repainted([&](int step) {
     depth->setText(QString::number(4 + step % 7));
     emit depth->textEdited(depth->text());
   });
-  const Times peer = library_alone();
-  const char* chart = "six curves in a bare Qt chart";
-  gritwright::bench::print({"slider moved to window repainted, median", "ms", moved.median, 16, chart, peer.median});
-  gritwright::bench::print({"slider moved to window repainted, 99 % within", "ms", moved.late, 33, chart, peer.late});
-  gritwright::bench::print({"depth typed to window repainted, median", "ms", typed.median, 16, chart, peer.median});
-  gritwright::bench::print({"depth typed to window repainted, 99 % within", "ms", typed.late, 33, chart, peer.late});
+  const gritwright::bench::Row chart{"", "", 0, {}, "six curves in a bare Qt chart", library_alone().median};
+  gritwright::bench::print_steps("slider moved to window repainted, median", moved, steps, chart);
+  gritwright::bench::print_steps("depth typed to window repainted, median", typed, steps, chart);
   return 0;
 }
