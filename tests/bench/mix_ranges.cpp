@@ -123,7 +123,7 @@ int main() {
   const auto air_of = [](const MixRanges& ranges) { return ranges.of(MixFigure::air_filled_porosity)->high; };
   bench::print({"4,096 draws of 5 bags in a tray: range of every figure and curve", "ms", milliseconds_of([&] { return air_of(uncertain.ranges()); }), 30, theirs.version, theirs.every_figure_ms});
   bench::print({"the same of the air only", "ms", milliseconds_of([&] { return uncertain.draws_of(MixFigure::air_filled_porosity, {}).front(); }), {}, theirs.version, theirs.air_ms});
-  bench::print({"128 draws of every figure and curve, while a slider moves", "ms", milliseconds_of([&] { return air_of(uncertain.ranges({128, 1})); })});
+  bench::print({"64 draws of every figure and curve, while a slider moves", "ms", milliseconds_of([&] { return air_of(uncertain.ranges({64, 1})); })});
   bench::print({"what would narrow the air most", "ms", milliseconds_of([&] { return uncertain.what_would_narrow(MixFigure::air_filled_porosity, {}).front().share; })});
   bench::print({"preparing mix and pot, once", "ms", milliseconds_of([&] { return UncertainMix(mix, usual_spread(mix), tray()).air_and_water({1, 1})->air.high; })});
   bench::print({"air over five seasons, 4,096 draws: tapered tray", "ms", years_ms(mix, tray(), 4096)});

@@ -36,7 +36,7 @@ struct MixQuestion {
 [[nodiscard]] std::optional<MixQuestion> mix_question(const Bench& bench);
 
 /// Draws of a picture that moves with a slider, and of one that stands still; the smaller sample is the beginning of the larger.
-inline constexpr SampleSize moving_sample{128, 1};
+inline constexpr SampleSize moving_sample{64, 1};
 inline constexpr SampleSize standing_sample{4096, 1};
 
 struct BenchRanges {
