@@ -2,6 +2,7 @@
 
 #include <sqlite3.h>
 
+#include <charconv>
 #include <cmath>
 #include <ctime>
 #include <system_error>
@@ -170,6 +171,20 @@ std::string OpenWorkbook::Inside::meta(const char* key) {
   return found.step() ? found.text(0) : std::string();
 }
 
+std::optional<std::int64_t> OpenWorkbook::Inside::told_changes() {
+  const std::string told = meta("changes");
+  std::int64_t count = 0;
+  const auto [end, fault] = std::from_chars(told.data(), told.data() + told.size(), count);
+  constexpr std::int64_t never_reached = 1'000'000'000'000'000;
+  if (fault != std::errc() || end != told.data() + told.size() || count < 0 || count > never_reached) return std::nullopt;
+  return count;
+}
+
+std::int64_t OpenWorkbook::Inside::changes() {
+  if (const auto count = told_changes()) return *count;
+  throw SQLite::Exception("the count of changes is no number", SQLITE_CORRUPT);
+}
+
 std::optional<OpenWorkbook::Inside::Row> OpenWorkbook::Inside::row(const RecordRef& ref) {
   Query found = query("SELECT number, id, revision, body, gone FROM record WHERE kind = ?1 AND id = ?2");
   found.with(std::string(kind_name(ref.kind)), ref.id);
@@ -178,8 +193,9 @@ std::optional<OpenWorkbook::Inside::Row> OpenWorkbook::Inside::row(const RecordR
 }
 
 std::int64_t OpenWorkbook::Inside::next_change() {
-  query("UPDATE meta SET value = CAST(CAST(value AS INTEGER) + 1 AS TEXT) WHERE key = 'changes'").run();
-  return std::stoll(meta("changes"));
+  const std::int64_t next = changes() + 1;
+  query("UPDATE meta SET value = ?1 WHERE key = 'changes'").with(std::to_string(next)).run();
+  return next;
 }
 
 std::string small_letters(std::string text) {

@@ -175,6 +175,10 @@ struct OpenWorkbook::Inside {
 
   [[nodiscard]] Query query(const std::string& sql);
   [[nodiscard]] std::string meta(const char* key);
+  /// How many changes the file says it has seen; none where that is no number.
+  [[nodiscard]] std::optional<std::int64_t> told_changes();
+  /// The same of a file that is whole; without a number the file is damaged, and an SQLite::Exception says so.
+  [[nodiscard]] std::int64_t changes();
 
   struct Row {
     std::int64_t number = 0;

@@ -346,7 +346,7 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, std::
     std::optional<std::string> before;
     std::optional<std::string> after;
   };
-  if (footing.workbook_revision && *footing.workbook_revision != std::stoll(meta("changes")))
+  if (footing.workbook_revision && *footing.workbook_revision != changes())
     return Problem{"workbook.changed-meanwhile", {}, {}};
   Problems problems = add_corrected_receipts(change, bodies);
   if (!problems.empty()) return problems;
@@ -534,7 +534,7 @@ std::string OpenWorkbook::own_id() const {
 // ---- other windows -----------------------------------------------------------------------------------------------------
 
 std::int64_t OpenWorkbook::revision() const {
-  return inside_->read([&] { return static_cast<std::int64_t>(std::stoll(inside_->meta("changes"))); });
+  return inside_->read([&] { return inside_->changes(); });
 }
 
 std::vector<RecordRef> OpenWorkbook::changed_since(std::int64_t revision) const {

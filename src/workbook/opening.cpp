@@ -180,6 +180,7 @@ Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions opt
     inside->identity = *identity;
     inside->open_mark = mark_as_open(*identity);
     if (inside->access == Access::write) {
+      (void)inside->changes();  // nothing may be counted on from a damaged count
       if (Problems problems = bring_forward(database, file, inside->backups, migrations(), *inside); !problems.empty())
         return problems;
       choose_journal(database, inside->placement, *inside->notes, file);
@@ -254,7 +255,7 @@ void OpenWorkbook::Inside::back_up_before_first_write() {
   const std::filesystem::path target = backups / (file.stem().string() + "-" + today + ".gritwright");
   const bool is_there = fs::exists(target, trouble);
   try {
-    if (meta("changes") == "0") return;  // nothing in it yet
+    if (changes() == 0) return;  // nothing in it yet
     fs::create_directories(backups, trouble);
     fs::permissions(backups, fs::perms::owner_all, trouble);
     // The copy shows the workbook as it is now, whatever is written while it is made.

@@ -88,7 +88,7 @@ const Kept& keep(std::string key, Kept kept, std::deque<std::pair<std::string, K
 }  // namespace
 
 void WordSearch::forget_what_changed() {
-  const std::int64_t revision = std::stoll(inside_->meta("changes"));
+  const std::int64_t revision = inside_->changes();
   if (revision == revision_) return;
   revision_ = revision;
   narrowed_.clear();

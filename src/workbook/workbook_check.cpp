@@ -54,6 +54,7 @@ Problems check_content(const OpenWorkbook& workbook) {
   Problems problems = integrity_of(*inside.database, inside.file);
   if (!problems.empty()) return problems;
   inside.read([&] {
+    if (!inside.told_changes()) problems.push_back(file_problem("file.damaged", inside.file));
     // An older version's indexes are drawn anew when it is brought forward.
     const bool of_now = schema_version(*inside.database) == newest_schema();
     Problems differing;

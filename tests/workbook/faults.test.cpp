@@ -431,6 +431,38 @@ TEST_CASE("With any byte of the header flipped a workbook is refused untouched o
   }
 }
 
+TEST_CASE("A workbook whose count of changes is no number is refused for writing, read as far as it goes and told by the check", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  for (const char* count : {"''", "'1 or 2'", "'-4'", "'99999999999999999999'"}) {
+    INFO(count);
+    const std::filesystem::path file = folder.file();
+    std::filesystem::remove(file);
+    bytes_of_some_bags(file, hand, 2);
+    {
+      SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
+      database.exec("PRAGMA journal_mode = DELETE");
+      REQUIRE(database.exec(std::string("UPDATE meta SET value = ") + count + " WHERE key = 'changes'") == 1);
+    }
+    const std::string bytes = bytes_of(file);
+    CHECK(code_of(OpenWorkbook::open(file, hand.options())) == "file.damaged");
+    OpeningOptions reading = hand.options();
+    reading.access = Access::read_only;
+    {
+      const OpenWorkbook workbook = opened(file, reading);
+      CHECK(workbook.all<Bag>().size() == 2);
+      const Problems told = check_content(workbook);
+      REQUIRE(told.size() == 1);
+      CHECK(told.front().code == "file.damaged");
+      SearchQuery query;
+      query.words = "akadama";
+      CHECK_THROWS_AS(search(workbook, query), WorkbookTrouble);
+      CHECK_THROWS_AS(workbook.revision(), WorkbookTrouble);
+    }
+    CHECK(bytes_of(file) == bytes);
+  }
+}
+
 TEST_CASE("A newer version's workbook is refused by its number, opens for reading on request, and is never written", "[workbook][refuses]") {
   const Folder folder;
   Hand hand;
