@@ -21,6 +21,19 @@ std::optional<Mass> weighed_so_far(const SieveTest& test, bool with_pan) {
   return sum + *pan;
 }
 
+std::optional<LooseVolume> collected_so_far(const SieveTest& test, bool with_pan) {
+  double litres = 0;  // of buckets side by side: nothing is poured together
+  const auto add = [&litres](const Retained& retained) {
+    const auto* bucket = std::get_if<LooseVolume>(&retained);
+    if (bucket != nullptr) litres += in_l(*bucket);
+    return bucket != nullptr;
+  };
+  for (const SieveRow& row : test.rows)
+    if (!add(row.retained)) return std::nullopt;
+  if (with_pan && !add(test.pan)) return std::nullopt;
+  return loose_l(litres);
+}
+
 std::optional<Mass> still_in_the_stack(const SieveTest& test) {
   const auto start = test.washed_dry_mass ? test.washed_dry_mass : test.dry_mass;
   const auto sum = weighed_so_far(test, false);

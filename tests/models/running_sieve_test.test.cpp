@@ -44,6 +44,17 @@ TEST_CASE("The curve so far is the finished test's curve at the same sieves", "[
   }
 }
 
+TEST_CASE("Buckets of fractions are summed side by side, and not where one of them was weighed", "[running_sieve_test]") {
+  SieveTest test = half_way();
+  test.rows[0].retained = loose_l(2.5);
+  CHECK_FALSE(collected_so_far(test, false).has_value());
+  test.rows[1].retained = loose_l(4);
+  CHECK_THAT(in_l(*collected_so_far(test, false)), WithinAbs(6.5, 1e-12));
+  CHECK_FALSE(collected_so_far(test, true).has_value());
+  test.pan = loose_l(0.75);
+  CHECK_THAT(in_l(*collected_so_far(test, true)), WithinAbs(7.25, 1e-12));
+}
+
 TEST_CASE("Rows that outweigh the sample leave nothing to compute with", "[running_sieve_test][refuses]") {
   SieveTest test = half_way();
   test.dry_mass = mass_g(200);

@@ -50,6 +50,7 @@ struct ComponentEvaluation {
   std::optional<SieveTest> test;
   std::optional<SieveAnalysis> analysis;  ///< of the rows so far while running
   std::optional<Mass> weighed;            ///< running sum
+  std::optional<LooseVolume> collected;   ///< the same of a bag measured in litres
   std::optional<Mass> still_in_stack;
   std::vector<std::optional<Mass>> net;   ///< by row, the pan last; gross less tare
   std::vector<ReplicateEvaluation> replicates;  ///< as many as on the sheet

@@ -154,12 +154,14 @@ class SheetReader {
     if (pan_typed) {
       evaluation_.test = test_;
       evaluation_.weighed = weighed_so_far(test_, true);
+      evaluation_.collected = collected_so_far(test_, true);
       analyse_as(SheetState::finished);
       return;
     }
     if (by_litres) test_.pan = loose_l(0);
     else test_.pan = mass_g(0);
     evaluation_.weighed = weighed_so_far(test_, false);
+    evaluation_.collected = collected_so_far(test_, false);
     evaluation_.still_in_stack = still_in_the_stack(test_);
     if (!evaluation_.still_in_stack) {
       // Without a base there are no percentages yet, but openings, masses and the sum can be wrong already.

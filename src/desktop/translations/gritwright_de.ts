@@ -8598,16 +8598,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>%1; Probenmasse oder Boden eingeben, um die Sieblinie zu sehen.</translation>
     </message>
     <message>
-        <source>Type the pan to see the curve.</source>
-        <translation>Den Boden eingeben, um die Sieblinie zu sehen.</translation>
-    </message>
-    <message>
         <source>%1, still in the stack %2</source>
         <translation>%1, noch im Siebturm %2</translation>
-    </message>
-    <message>
-        <source>Measured in litres: no mass balance.</source>
-        <translation>In Litern gemessen: keine Massenbilanz.</translation>
     </message>
     <message>
         <source>%1, loss – (no sample mass)</source>
@@ -8620,6 +8612,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1, loss %2</source>
         <translation>%1, Verlust %2</translation>
+    </message>
+    <message>
+        <source>%1; type the pan to see the curve.</source>
+        <translation>%1; den Boden eingeben, um die Sieblinie zu sehen.</translation>
+    </message>
+    <message>
+        <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
+        <translation>%1. Fraktionen liegen lockerer als der ganze Sack: Liter sagen nichts über den Verlust.</translation>
     </message>
 </context>
 <context>

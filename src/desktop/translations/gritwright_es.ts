@@ -8598,16 +8598,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>%1; escriba la masa de la muestra o la bandeja para ver la curva.</translation>
     </message>
     <message>
-        <source>Type the pan to see the curve.</source>
-        <translation>Escriba la bandeja para ver la curva.</translation>
-    </message>
-    <message>
         <source>%1, still in the stack %2</source>
         <translation>%1, aún en los tamices %2</translation>
-    </message>
-    <message>
-        <source>Measured in litres: no mass balance.</source>
-        <translation>Medido en litros: sin balance de masa.</translation>
     </message>
     <message>
         <source>%1, loss – (no sample mass)</source>
@@ -8620,6 +8612,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1, loss %2</source>
         <translation>%1, pérdida %2</translation>
+    </message>
+    <message>
+        <source>%1; type the pan to see the curve.</source>
+        <translation>%1; escriba la bandeja para ver la curva.</translation>
+    </message>
+    <message>
+        <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
+        <translation>%1. Las fracciones quedan más sueltas que el saco entero: los litros no dicen la pérdida.</translation>
     </message>
 </context>
 <context>

@@ -8598,16 +8598,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>%1&#xa0;; saisissez la masse de l’échantillon ou le fond pour voir la courbe.</translation>
     </message>
     <message>
-        <source>Type the pan to see the curve.</source>
-        <translation>Saisissez le fond pour voir la courbe.</translation>
-    </message>
-    <message>
         <source>%1, still in the stack %2</source>
         <translation>%1, encore dans la colonne %2</translation>
-    </message>
-    <message>
-        <source>Measured in litres: no mass balance.</source>
-        <translation>Mesuré en litres&#xa0;: pas de bilan de masse.</translation>
     </message>
     <message>
         <source>%1, loss – (no sample mass)</source>
@@ -8620,6 +8612,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1, loss %2</source>
         <translation>%1, perte %2</translation>
+    </message>
+    <message>
+        <source>%1; type the pan to see the curve.</source>
+        <translation>%1&#xa0;; saisissez le fond pour voir la courbe.</translation>
+    </message>
+    <message>
+        <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
+        <translation>%1. Les fractions sont plus lâches que le sac entier&#xa0;: les litres ne disent rien de la perte.</translation>
     </message>
 </context>
 <context>

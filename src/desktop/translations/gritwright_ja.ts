@@ -8575,16 +8575,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1。試料の質量か受皿を入力すると曲線が出ます。</translation>
     </message>
     <message>
-        <source>Type the pan to see the curve.</source>
-        <translation>受皿を入力すると曲線が出ます。</translation>
-    </message>
-    <message>
         <source>%1, still in the stack %2</source>
         <translation>%1、まだふるいの中 %2</translation>
-    </message>
-    <message>
-        <source>Measured in litres: no mass balance.</source>
-        <translation>リットルで測定：質量の収支はありません。</translation>
     </message>
     <message>
         <source>%1, loss – (no sample mass)</source>
@@ -8597,6 +8589,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1, loss %2</source>
         <translation>%1、損失 %2</translation>
+    </message>
+    <message>
+        <source>%1; type the pan to see the curve.</source>
+        <translation>%1。受皿を入力すると曲線が出ます。</translation>
+    </message>
+    <message>
+        <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
+        <translation>%1。画分は袋全体より緩く詰まるため、リットルからは損失は分かりません。</translation>
     </message>
 </context>
 <context>

@@ -128,15 +128,15 @@ QString SheetEditor::first_balance() const {
   const ComponentEvaluation& result = bench_.evaluation().components[static_cast<std::size_t>(bench_.current_component())];
   const UnitSystem units = bench_.units();
   const bool below_zero = std::ranges::any_of(result.net, [](const std::optional<Mass>& net) { return net && *net < Mass{}; });
-  const QString sum = tr("Sum %1").arg(to_local(weighed_text(result.weighed, units)));
+  const QString sum = tr("Sum %1").arg(to_local(result.collected ? volume_text(in_l(*result.collected), units) : weighed_text(result.weighed, units)));
   switch (result.state) {
     case SheetState::empty: return tr("Nothing weighed yet: the curve grows as you type.");
     case SheetState::faulty: return result.weighed && !below_zero ? sum : tr("Sum and loss: \u2013 (see the marked cells)");
-    case SheetState::begun: return result.weighed ? tr("%1; type the sample mass or the pan to see the curve.").arg(sum) : tr("Type the pan to see the curve.");
+    case SheetState::begun: return result.weighed ? tr("%1; type the sample mass or the pan to see the curve.").arg(sum) : tr("%1; type the pan to see the curve.").arg(sum);
     case SheetState::running: return tr("%1, still in the stack %2").arg(sum, to_local(weighed_text(result.still_in_stack, units)));
     case SheetState::finished: break;
   }
-  if (!result.weighed) return tr("Measured in litres: no mass balance.");
+  if (!result.weighed) return tr("%1. Fractions lie looser than the whole bag did: litres tell no loss.").arg(sum);
   const auto& loss = result.analysis->loss;
   if (!loss) return tr("%1, loss \u2013 (no sample mass)").arg(sum);
   return loss->value() < 0 ? tr("%1, gain %2").arg(sum, to_local(percent_text(-loss->value(), 2)))
