@@ -693,10 +693,7 @@ void MainWindow::say(const QString& sentence) { statusBar()->showMessage(sentenc
 
 void MainWindow::show_problems(const QString& title, const Problems& problems) {
   QStringList lines;
-  for (const Problem& problem : problems) {
-    const QString place = to_qt(place_text(problem.where));
-    lines << (place.isEmpty() ? sentence_text(problem) : QStringLiteral("%1: %2").arg(place, sentence_text(problem)));
-  }
+  for (const Problem& problem : problems) lines << fault_text(problem);
   auto* box = new QMessageBox(QMessageBox::Warning, title, title, QMessageBox::Close, this);
   box->setObjectName(QStringLiteral("problems_box"));
   box->setInformativeText(lines.mid(0, 12).join(u'\n'));

@@ -84,8 +84,8 @@ TEST_CASE("Every faulty row is named and keeps the list out until it is mended",
   CHECK_FALSE(open.find<QPushButton>("import_take_in")->isEnabled());
   const QStringList faults = open.faults();
   REQUIRE(faults.size() == 2);
-  CHECK(faults[0].startsWith(QStringLiteral("list.csv:2:")));
-  CHECK(faults[1].startsWith(QStringLiteral("list.csv:3:")));
+  CHECK(faults[0].startsWith(QStringLiteral("list.csv, line 2, character ")));
+  CHECK(faults[1].startsWith(QStringLiteral("list.csv, line 3, character ")));
   CHECK(open.find("import_faults")->isVisible());
   CHECK(open.bags() == 0);
   open.look_at("id,material,lot,count\nK-07,akadama,7 B,1\nK-08,akadama,8 B,2\nK-09,pumice,9 B,3\n");

@@ -48,13 +48,17 @@ QPushButton* import_button(const char* object_name, const QString& text, QWidget
   return button;
 }
 
-/// "bags.csv, line 3, column 7: no such material".
-QString fault_text(const Problem& problem) {
-  const QString place = to_qt(place_text(problem.where));
-  return place.isEmpty() ? sentence_text(problem) : QStringLiteral("%1: %2").arg(place, sentence_text(problem));
+QString place_in_lines(const Place& place) {
+  const QString in_file = place.column ? ImportPage::tr("line %1, character %2").arg(*place.line).arg(*place.column) : ImportPage::tr("line %1").arg(*place.line);
+  return place.file ? comma_list({to_qt(*place.file), in_file}) : in_file;
 }
 
 }  // namespace
+
+QString fault_text(const Problem& problem) {
+  const QString place = problem.where.line ? place_in_lines(problem.where) : to_qt(place_text(problem.where));
+  return place.isEmpty() ? sentence_text(problem) : with_label(place, sentence_text(problem));
+}
 
 ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
     : QWidget(parent),

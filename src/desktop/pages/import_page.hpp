@@ -1,6 +1,8 @@
 #pragma once
+#include <QString>
 #include <QWidget>
 
+#include "gritwright/result.hpp"
 #include "models/record_import.hpp"
 
 class QCheckBox;
@@ -11,6 +13,9 @@ class QPushButton;
 class QTableView;
 
 namespace gritwright::desktop {
+
+/// What is wrong and where: "bags.csv, line 3, character 7: no such material."
+[[nodiscard]] QString fault_text(const Problem& problem);
 
 /// Records out of a file: what would be added, and every faulty row by its place, before anything is.
 class ImportPage : public QWidget {

@@ -4501,6 +4501,14 @@
         <source>%1 (taken in all the same)</source>
         <translation>%1 (trotzdem übernommen)</translation>
     </message>
+    <message>
+        <source>line %1, character %2</source>
+        <translation>Zeile %1, Zeichen %2</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ImportTableModel</name>

@@ -4485,6 +4485,14 @@
         <source>%1 (taken in all the same)</source>
         <translation>%1（それでも取り込みました）</translation>
     </message>
+    <message>
+        <source>line %1, character %2</source>
+        <translation>%1 行 %2 文字目</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>%1 行</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ImportTableModel</name>
