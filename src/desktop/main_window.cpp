@@ -176,8 +176,8 @@ void MainWindow::make_file_menu() {
   connect(action(menu, "action_demonstration", tr("&Demonstration"), QKeySequence(tr("Ctrl+Shift+D"))), &QAction::triggered, this, &MainWindow::demonstration_wanted);
   menu->addSeparator();
   connect(action(menu, "action_save_picture", tr("Save the &picture or its data..."), QKeySequence(tr("Ctrl+E"))), &QAction::triggered, this, &MainWindow::choose_picture_file);
-  connect(action(menu, "action_print_sheet", tr("P&rint the test sheet..."), QKeySequence::Print), &QAction::triggered, this, &MainWindow::print_sheet);
-  connect(action(menu, "action_sheet_pdf", tr("Test s&heet as PDF..."), QKeySequence(tr("Ctrl+Shift+P"))), &QAction::triggered, this, &MainWindow::choose_sheet_file);
+  connect(action(menu, "action_print_sheet", tr("P&rint the sheet..."), QKeySequence::Print), &QAction::triggered, this, &MainWindow::print_sheet);
+  connect(action(menu, "action_sheet_pdf", tr("S&heet as PDF..."), QKeySequence(tr("Ctrl+Shift+P"))), &QAction::triggered, this, &MainWindow::choose_sheet_file);
   menu->addSeparator();
   QAction* import = action(menu, "action_import", tr("Records from a f&ile..."), QKeySequence(tr("Ctrl+I")));
   import->setEnabled(record_ != nullptr);
@@ -555,7 +555,7 @@ bool MainWindow::save_picture(const QString& path) {
 
 bool MainWindow::refuse_sheet() {
   if (!is_bench_in_sight()) {
-    say(tr("Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper."));
+    say(tr("Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists."));
     return true;
   }
   const auto index = static_cast<std::size_t>(bench_.current_component());
@@ -564,7 +564,12 @@ bool MainWindow::refuse_sheet() {
   return true;
 }
 
+RootPlanTab* MainWindow::plan_in_sight() {
+  return record_pages_ != nullptr && record_pages_->trees().plans().isVisible() ? &record_pages_->trees().plans() : nullptr;
+}
+
 void MainWindow::print_sheet() {
+  if (RootPlanTab* plan = plan_in_sight()) return plan->print_sheet();
   if (refuse_sheet()) return;
   QPrinter printer(QPrinter::HighResolution);
   printer.setPageSize(QPageSize(settings_.letter_paper ? QPageSize::Letter : QPageSize::A4));
@@ -578,6 +583,7 @@ void MainWindow::print_sheet() {
 }
 
 void MainWindow::choose_sheet_file() {
+  if (RootPlanTab* plan = plan_in_sight()) return plan->choose_sheet_file();
   if (refuse_sheet()) return;
   const QString path = QFileDialog::getSaveFileName(this, tr("Test sheet as PDF"), tr("sieve test.pdf"), tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;

@@ -20,6 +20,7 @@ class RecordBook;
 class RangeKeeper;
 class DayRoom;
 class RecordPages;
+class RootPlanTab;
 class SettingsPage;
 class SievingPage;
 class TroublePage;
@@ -119,6 +120,7 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] bool is_bench_in_sight() const;
   /// Says what to do where no sieve test is on screen to put on paper, or one that is only a prediction. True then.
   bool refuse_sheet();
+  [[nodiscard]] RootPlanTab* plan_in_sight();
   void print_sheet();
   void choose_sheet_file();
   /// Null where the page on screen has none.

@@ -4,6 +4,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QFile>
+#include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -11,6 +12,7 @@
 #include <QStatusBar>
 #include <QTabWidget>
 #include <QTableWidget>
+#include <QTimer>
 
 #include "models/bench_evaluation.hpp"
 #include "models/pot_library.hpp"
@@ -19,6 +21,7 @@
 #include "pages/root_plan_tab.hpp"
 #include "pages/trees_tab.hpp"
 #include "record_pages.hpp"
+#include "settings.hpp"
 #include "support.hpp"
 #include "widgets/record_list_side.hpp"
 
@@ -503,6 +506,49 @@ TEST_CASE("The root-plan sheet is written as a PDF file", "[trees_page]") {
   QFile written(file);
   REQUIRE(written.open(QIODevice::ReadOnly));
   CHECK(written.read(5) == QByteArray("%PDF-"));
+}
+
+TEST_CASE("The keys for paper write the plan on screen, on the paper chosen in the settings whatever the units", "[trees_page]") {
+  TreeToRepot planned;
+  const QString file = planned.open.folder.filePath(QStringLiteral("plan.pdf"));
+  Settings settings = read_settings();
+  settings.letter_paper = GENERATE(false, true);
+  settings.units = GENERATE(UnitSystem::metric, UnitSystem::us);
+  write_settings(settings);
+  planned.tab().set_units(settings.units);
+  bool asked = false;
+  QTimer::singleShot(0, &planned.open.window, [&] {
+    auto* files = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+    asked = files != nullptr;
+    if (!asked) return;
+    files->selectFile(file);
+    static_cast<QDialog*>(files)->accept();
+  });
+  planned.open.trigger("action_sheet_pdf");
+  REQUIRE(asked);
+  QFile written(file);
+  REQUIRE(written.open(QIODevice::ReadOnly));
+  const QByteArray pdf = written.readAll();
+  const qsizetype box = pdf.indexOf("/MediaBox [");
+  REQUIRE(box >= 0);
+  const QList<QByteArray> sides = pdf.mid(box, pdf.indexOf(']', box) - box).split(' ');
+  REQUIRE(sides.size() >= 5);
+  constexpr double letter_points = 8.5 * 72;
+  constexpr double a4_points = 210 / 25.4 * 72;
+  INFO(pdf.mid(box, 60).toStdString());
+  CHECK_THAT(sides[3].toDouble(), WithinAbs(settings.letter_paper ? letter_points : a4_points, 1));
+}
+
+TEST_CASE("Without a plan the keys for paper say what it takes", "[trees_page][refuses]") {
+  OpenWindow open;
+  open.window.record_pages()->show_trees();
+  open.window.record_pages()->trees().show_plans();
+  for (const char* action : {"action_sheet_pdf", "action_print_sheet"}) {
+    open.window.statusBar()->clearMessage();
+    open.trigger(action);
+    INFO(action);
+    CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("Begin one")));
+  }
 }
 
 TEST_CASE("The root-plan sheet is headed by the numbers of its tree, plan and pot", "[trees_page][regression]") {

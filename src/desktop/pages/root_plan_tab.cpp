@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPageSize>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
@@ -28,6 +29,7 @@
 #include "models/pot_library.hpp"
 #include "print/pdf.hpp"
 #include "root_plan_parts.hpp"
+#include "settings.hpp"
 #include "text.hpp"
 #include "trees_tab.hpp"
 #include "widgets/caution_bar.hpp"
@@ -157,10 +159,7 @@ QWidget* RootPlanTab::answer_side() {
     line->add({}, button);
   }
   connect(print, &QPushButton::clicked, this, &RootPlanTab::print_sheet);
-  connect(pdf, &QPushButton::clicked, this, [this] {
-    const QString file = QFileDialog::getSaveFileName(this, tr("Root-mass plan as PDF"), tr("root-mass plan %1.pdf").arg(desk_->current()), tr("PDF (*.pdf)"));
-    if (!file.isEmpty()) save_sheet(file);
-  });
+  connect(pdf, &QPushButton::clicked, this, &RootPlanTab::choose_sheet_file);
   layout->addWidget(line);
   splitter->addWidget(top);
   auto* bottom = new QWidget(splitter);
@@ -236,15 +235,24 @@ std::optional<PrintDocument> RootPlanTab::sheet() const {
 bool RootPlanTab::save_sheet(const QString& file) {
   const auto document = sheet();
   if (!document) return false;
-  const auto written = write_pdf(*document, file, units_ == UnitSystem::us ? Paper::letter : Paper::a4);
+  const auto written = write_pdf(*document, file, read_settings().letter_paper ? Paper::letter : Paper::a4);
   emit book_.told(written ? tr("Saved %1").arg(file) : sentence_text(written.problems().front()));
   return written.ok();
 }
 
+void RootPlanTab::choose_sheet_file() {
+  if (!sheet()) return tell_no_sheet();
+  const QString file = QFileDialog::getSaveFileName(this, tr("Root-mass plan as PDF"), tr("root-mass plan %1.pdf").arg(desk_->current()), tr("PDF (*.pdf)"));
+  if (!file.isEmpty()) save_sheet(file);
+}
+
+void RootPlanTab::tell_no_sheet() { emit book_.told(tr("No plan is worked out here yet. Begin one and enter its root mass and pot: then its sheet can go on paper.")); }
+
 void RootPlanTab::print_sheet() {
   const auto document = sheet();
-  if (!document) return;
+  if (!document) return tell_no_sheet();
   QPrinter printer;
+  printer.setPageSize(QPageSize(read_settings().letter_paper ? QPageSize::Letter : QPageSize::A4));
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() == QDialog::Accepted && !paint_pages(*document, printer)) emit book_.told(tr("The printer could not be reached: is it on? The PDF can be printed later."));
 }

@@ -38,6 +38,9 @@ class RootPlanTab : public QWidget {
   void set_units(UnitSystem units);
   /// Writes the sheet for the bench as a PDF file; false if there is no answer yet or it could not be written.
   bool save_sheet(const QString& file);
+  /// Asks for the file, or the printer, first.
+  void choose_sheet_file();
+  void print_sheet();
   [[nodiscard]] RecordListSide& list() { return *list_; }
   [[nodiscard]] RootPlanDesk& desk() { return *desk_; }
 
@@ -65,7 +68,7 @@ class RootPlanTab : public QWidget {
   void choose_pot(const QString& id);
   void stop_at_bench();
   void write_into_history();
-  void print_sheet();
+  void tell_no_sheet();
   [[nodiscard]] std::optional<PrintDocument> sheet() const;
   void chosen();
   void refresh();

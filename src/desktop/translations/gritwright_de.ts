@@ -4807,14 +4807,6 @@
         <translation>Ctrl+E</translation>
     </message>
     <message>
-        <source>P&amp;rint the test sheet...</source>
-        <translation>Siebblatt &amp;drucken...</translation>
-    </message>
-    <message>
-        <source>Test s&amp;heet as PDF...</source>
-        <translation>Siebblatt als &amp;PDF...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+P</source>
         <translation>Ctrl+Shift+P</translation>
     </message>
@@ -5397,8 +5389,16 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Auf dieser Seite ist kein Bild, das sich sichern ließe.</translation>
     </message>
     <message>
-        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
-        <translation>Nur Sieben und Mischungen zeigen eine Siebprobe: geh dorthin (Strg+2), um ihr Blatt zu Papier zu bringen.</translation>
+        <source>P&amp;rint the sheet...</source>
+        <translation>Blatt &amp;drucken...</translation>
+    </message>
+    <message>
+        <source>S&amp;heet as PDF...</source>
+        <translation>Blatt als &amp;PDF...</translation>
+    </message>
+    <message>
+        <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
+        <translation>Hier kommt nichts zu Papier. Sieben und Mischungen (Strg+2) haben das Blatt einer Siebprobe, Schalen und Bäume das eines Plans, Umtopftag seine Listen.</translation>
     </message>
 </context>
 <context>
@@ -7921,6 +7921,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
         <translation>Vorsicht: nach allem, was getan werden darf, ragt der Ballen noch heraus, %1; eine größere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>No plan is worked out here yet. Begin one and enter its root mass and pot: then its sheet can go on paper.</source>
+        <translation>Hier ist noch kein Plan ausgerechnet. Beginne einen und gib Ballen und Schale ein: dann kann sein Blatt zu Papier.</translation>
     </message>
 </context>
 <context>

@@ -4807,14 +4807,6 @@
         <translation>Ctrl+E</translation>
     </message>
     <message>
-        <source>P&amp;rint the test sheet...</source>
-        <translation>Im&amp;primir la hoja de ensayo...</translation>
-    </message>
-    <message>
-        <source>Test s&amp;heet as PDF...</source>
-        <translation>&amp;Hoja de ensayo como PDF...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+P</source>
         <translation>Ctrl+Shift+P</translation>
     </message>
@@ -5397,8 +5389,16 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>En esta página no hay ninguna imagen que guardar.</translation>
     </message>
     <message>
-        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
-        <translation>Solo Tamizado y Mezclas muestran un ensayo de tamizado: vaya allí (Ctrl+2) para pasar su hoja al papel.</translation>
+        <source>P&amp;rint the sheet...</source>
+        <translation>Im&amp;primir la hoja...</translation>
+    </message>
+    <message>
+        <source>S&amp;heet as PDF...</source>
+        <translation>&amp;Hoja como PDF...</translation>
+    </message>
+    <message>
+        <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
+        <translation>Nada de aquí va al papel. Tamizado y Mezclas (Ctrl+2) tienen la hoja de un ensayo, Macetas y árboles la de un plan, Jornada de trasplante sus listas.</translation>
     </message>
 </context>
 <context>
@@ -7921,6 +7921,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
         <translation>Precaución: después de todo lo que se puede hacer, el cepellón aún sobresale, %1; tome una maceta más grande</translation>
+    </message>
+    <message>
+        <source>No plan is worked out here yet. Begin one and enter its root mass and pot: then its sheet can go on paper.</source>
+        <translation>Aquí aún no hay ningún plan calculado. Empiece uno e introduzca su cepellón y su maceta: entonces su hoja podrá ir al papel.</translation>
     </message>
 </context>
 <context>

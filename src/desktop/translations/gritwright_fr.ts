@@ -4807,14 +4807,6 @@
         <translation>Ctrl+E</translation>
     </message>
     <message>
-        <source>P&amp;rint the test sheet...</source>
-        <translation>Imp&amp;rimer la feuille d’essai...</translation>
-    </message>
-    <message>
-        <source>Test s&amp;heet as PDF...</source>
-        <translation>Feuille d’essai en &amp;PDF...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+P</source>
         <translation>Ctrl+Shift+P</translation>
     </message>
@@ -5397,8 +5389,16 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Il n&apos;y a pas d&apos;image à enregistrer sur cette page.</translation>
     </message>
     <message>
-        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
-        <translation>Seules les pages Tamisage et Mélanges montrent un essai de tamisage : allez-y (Ctrl+2) pour mettre sa feuille sur papier.</translation>
+        <source>P&amp;rint the sheet...</source>
+        <translation>Imp&amp;rimer la feuille...</translation>
+    </message>
+    <message>
+        <source>S&amp;heet as PDF...</source>
+        <translation>Feuille en &amp;PDF...</translation>
+    </message>
+    <message>
+        <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
+        <translation>Rien ici ne va sur papier. Tamisage et Mélanges (Ctrl+2) ont la feuille d’un essai, Pots et arbres celle d’un plan, Journée de rempotage ses listes.</translation>
     </message>
 </context>
 <context>
@@ -7921,6 +7921,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
         <translation>Précaution&#xa0;: après tout ce qui peut être fait, la motte dépasse encore, %1&#xa0;; prenez un pot plus grand</translation>
+    </message>
+    <message>
+        <source>No plan is worked out here yet. Begin one and enter its root mass and pot: then its sheet can go on paper.</source>
+        <translation>Aucun plan n’est encore calculé ici. Commencez-en un et saisissez sa motte et son pot : sa feuille pourra alors aller sur papier.</translation>
     </message>
 </context>
 <context>

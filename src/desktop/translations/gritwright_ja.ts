@@ -4789,14 +4789,6 @@
         <translation>Ctrl+E</translation>
     </message>
     <message>
-        <source>P&amp;rint the test sheet...</source>
-        <translation>試験票を印刷(&amp;R)...</translation>
-    </message>
-    <message>
-        <source>Test s&amp;heet as PDF...</source>
-        <translation>試験票を PDF に(&amp;H)...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+P</source>
         <translation>Ctrl+Shift+P</translation>
     </message>
@@ -5379,8 +5371,16 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>このページには保存できる図がありません。</translation>
     </message>
     <message>
-        <source>Only Sieving and Mixes show a sieve test: go there (Ctrl+2) to put its sheet on paper.</source>
-        <translation>ふるい試験を表示するのは「ふるい分け」と「配合」だけです。そのシートを印刷するにはそこへ移ってください(Ctrl+2)。</translation>
+        <source>P&amp;rint the sheet...</source>
+        <translation>シートを印刷(&amp;R)...</translation>
+    </message>
+    <message>
+        <source>S&amp;heet as PDF...</source>
+        <translation>シートを PDF に(&amp;H)...</translation>
+    </message>
+    <message>
+        <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
+        <translation>この画面に印刷するものはありません。「ふるい」と「配合」(Ctrl+2)には試験票、「鉢と木」には計画のシート、「植え替え日」にはリストがあります。</translation>
     </message>
 </context>
 <context>
@@ -7900,6 +7900,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Caution: after everything that may be done the root mass still sticks out, %1; take a larger pot</source>
         <translation>注意：できることをすべてしても、根鉢がまだはみ出します（%1）。より大きい鉢にしてください</translation>
+    </message>
+    <message>
+        <source>No plan is worked out here yet. Begin one and enter its root mass and pot: then its sheet can go on paper.</source>
+        <translation>ここにはまだ計算された計画がありません。計画を始めて根鉢と鉢を入力すると、シートを印刷できます。</translation>
     </message>
 </context>
 <context>
