@@ -103,6 +103,13 @@ class DayTabs : public QTabWidget {
  public:
   explicit DayTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this)) { setTabBar(bar_); }
 
+  // Every page scrolls: the one that asks for most must not make a small window taller.
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    constexpr int least_page = 120;
+    const QSize all = QTabWidget::minimumSizeHint();
+    return {all.width(), std::min(all.height(), bar_->sizeHint().height() + least_page)};
+  }
+
  protected:
   void resizeEvent(QResizeEvent* event) override {
     QTabWidget::resizeEvent(event);
@@ -179,7 +186,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   tabs_->addTab(lifts_, tr("Lifts"));
   tabs_->addTab(list_tab(), tr("Lists"));
   tabs_->addTab(new ColumnScroll(left_over_tab(), tabs_), tr("Left over"));
-  tabs_->addTab(season_tab(), tr("Season"));
+  tabs_->addTab(new ColumnScroll(season_tab(), tabs_), tr("Season"));
   splitter->setSizes({240, 400});
   layout->addWidget(splitter, 1);
   gone_ = new GoneNotice(book_, QStringLiteral("day"), {day_form_, tree_form_}, {}, this);
