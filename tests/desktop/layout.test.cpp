@@ -115,6 +115,32 @@ TEST_CASE("In every language nothing lies beneath a page's scroll bar", "[layout
   on_pages_of_the_nursery(open, [&](const char* view) {
     INFO(language << ", " << size.width() << ", " << percent << " %: " << view);
     CHECK(cut_at_the_side(open.window) == "");
+    INFO(open.window.height() << " high");
+    CHECK(open.window.size() == size);
+  });
+}
+
+TEST_CASE("A table's headings are two lines high only where one of them needs two", "[layout][large_text]") {
+  const char* language = GENERATE("en", "fr");
+  const int percent = GENERATE(100, 150);
+  const WithLanguage spoken(language);
+  OpenWindow open;
+  open.window.resize(1024, 700);
+  open_invented_nursery(open);
+  const LargeText text(percent);
+  on_pages_of_the_nursery(open, [&](const char* view) {
+    for (const QTableView* table : open.window.findChildren<QTableView*>()) {
+      if (!table->isVisible() || table->model() == nullptr) continue;
+      const QHeaderView& header = *table->horizontalHeader();
+      bool needs_two = false;
+      for (int column = 0; column < header.count(); ++column) {
+        const QString heading = table->model()->headerData(column, Qt::Horizontal).toString();
+        constexpr int around = 6;
+        needs_two = needs_two || (!header.isSectionHidden(column) && (heading.contains(u'\n') || header.fontMetrics().horizontalAdvance(heading) > header.sectionSize(column) - around));
+      }
+      INFO(language << ", " << percent << " %: " << view << ", " << table->objectName().toStdString());
+      CHECK((header.height() > 2 * header.fontMetrics().lineSpacing()) == needs_two);
+    }
   });
 }
 

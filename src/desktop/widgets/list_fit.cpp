@@ -66,7 +66,7 @@ void ListFit::fit() {
   const int room = table_.contentsRect().width() - table_.verticalScrollBar()->sizeHint().width();
   const int taken = std::accumulate(columns_.begin(), columns_.end(), 0, [this](int sum, const Column& column) { return sum + wide(column); });
   if (room - taken < names_in_one_line_ * table_.fontMetrics().averageCharWidth()) return show_narrow(room);
-  if (!is_narrow_) return;
+  if (!is_narrow_) return give_headings_room(table_);
   show_wide();
   // What somebody dragged is there again with the room for it.
   for (std::size_t i = 0; i < dragged_.size(); ++i) table_.setColumnWidth(columns_[i].column, dragged_[i]);
@@ -123,6 +123,10 @@ void ListFit::set_lines(int lines) {
   table_.verticalHeader()->setMinimumSectionSize(std::min(height, least_list_row));
   table_.verticalHeader()->setDefaultSectionSize(height);
   give_headings_room(table_);
+  // A row cut in two reads worse than a page that scrolls.
+  const QHeaderView& headings = *table_.horizontalHeader();
+  const int rows = lines == 1 ? 2 : 1;
+  table_.setMinimumHeight(std::max(headings.sizeHint().height(), headings.minimumHeight()) + rows * height + 2 * table_.frameWidth());
 }
 
 }  // namespace gritwright::desktop

@@ -22,11 +22,16 @@ void give_headings_room(QTableView& table) {
   QHeaderView& header = *table.horizontalHeader();
   const QFontMetrics metrics = header.fontMetrics();
   constexpr int around_words = 6;
+  // Qt stretches a column only later; until then it has a width of before.
+  int stretched = table.viewport()->width();
+  for (int column = 0; column < header.count(); ++column)
+    if (header.sectionResizeMode(column) != QHeaderView::Stretch) stretched -= header.sectionSize(column);
   bool is_wider = false;
   for (int column = 0; column < header.count(); ++column) {
     if (header.isSectionHidden(column)) continue;
     const QString heading = table.model()->headerData(column, Qt::Horizontal).toString();
-    is_wider = is_wider || (!heading.contains(u'\n') && metrics.horizontalAdvance(heading) > header.sectionSize(column) - around_words);
+    const int width = header.sectionResizeMode(column) == QHeaderView::Stretch ? stretched : header.sectionSize(column);
+    is_wider = is_wider || (!heading.contains(u'\n') && metrics.horizontalAdvance(heading) > width - around_words);
   }
   // Fusion's own height of a heading, and a line more.
   const int height = is_wider ? 2 * metrics.lineSpacing() + around_words : 0;
