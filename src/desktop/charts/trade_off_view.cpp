@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "curve_look.hpp"
 #include "text.hpp"
@@ -63,34 +64,46 @@ Axis axis_of(const std::vector<TradeOffPoint>& points, double TradeOffPoint::*me
 
 class Plot {
  public:
-  Plot(QPainter& painter, const QRectF& room, const std::vector<TradeOffPoint>& points, bool in_percent)
-      : painter_(painter), metrics_(painter.font()), points_(points), across_(axis_of(points, &TradeOffPoint::across, in_percent)), up_(axis_of(points, &TradeOffPoint::up, in_percent)) {
+  Plot(QPainter& painter, const QRectF& room, const std::vector<TradeOffPoint>& points, bool in_percent, QString title, QString across)
+      : painter_(painter),
+        bold_(painter.font()),
+        metrics_(painter.font()),
+        points_(points),
+        across_(axis_of(points, &TradeOffPoint::across, in_percent)),
+        up_(axis_of(points, &TradeOffPoint::up, in_percent)),
+        title_(std::move(title)),
+        across_name_(std::move(across)),
+        room_(room) {
+    bold_.setBold(true);
     double widest = 0;
     for (const double value : up_.ticks()) widest = std::max(widest, metrics_.horizontalAdvance(up_.text(value)));
-    plot_ = room.adjusted(widest + 2 * picture_gap, metrics_.height() + 3 * picture_gap, -3 * picture_gap, -2 * metrics_.height() - 2 * picture_gap);
-    room_ = room;
+    plot_ = room.adjusted(widest + 2 * picture_gap, height_in_room(QFontMetricsF(bold_), title_) + 3 * picture_gap, -3 * picture_gap,
+                          -metrics_.height() - height_in_room(metrics_, across_name_) - 2 * picture_gap);
   }
 
-  void paint(const QString& title, const QString& across) {
-    frame(title, across);
+  void paint() {
+    frame();
     path();
     marks();
   }
 
  private:
+  /// Of words in as many lines as they need.
+  [[nodiscard]] double height_in_room(const QFontMetricsF& metrics, const QString& words) const {
+    return metrics.boundingRect(QRectF(0, 0, room_.width() - 2 * picture_gap, room_.height()), Qt::TextWordWrap, words).height();
+  }
+
   [[nodiscard]] QPointF place(const TradeOffPoint& point) const {
     return {plot_.left() + plot_.width() * (point.across - across_.from) / (across_.to - across_.from), plot_.bottom() - plot_.height() * (point.up - up_.from) / (up_.to - up_.from)};
   }
 
-  void frame(const QString& title, const QString& across) {
+  void frame() {
     const ThemeColours& colours = current_colours();
-    QFont bold = painter_.font();
-    const QFont plain = bold;
-    bold.setBold(true);
-    painter_.setFont(bold);
+    const QFont plain = painter_.font();
+    painter_.setFont(bold_);
     painter_.setPen(colours.palette.color(QPalette::Text));
-    painter_.drawText(QRectF(room_.left() + picture_gap, room_.top() + 1.5 * picture_gap, room_.width() - 2 * picture_gap, metrics_.height()), Qt::AlignLeading | Qt::AlignVCenter,
-                      QFontMetricsF(bold).elidedText(title, Qt::ElideRight, room_.width() - 2 * picture_gap));
+    painter_.drawText(QRectF(room_.left() + picture_gap, room_.top() + 1.5 * picture_gap, room_.width() - 2 * picture_gap, plot_.top() - room_.top()),
+                      Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, title_);
     painter_.setFont(plain);
     for (const double value : up_.ticks()) {
       const double y = plot_.bottom() - plot_.height() * (value - up_.from) / (up_.to - up_.from);
@@ -113,8 +126,9 @@ class Plot {
       free_from = left + width + picture_gap;
     }
     painter_.setPen(colours.muted);
-    painter_.drawText(QRectF(plot_.left(), plot_.bottom() + picture_gap / 2 + metrics_.height(), plot_.width(), metrics_.height()), Qt::AlignCenter,
-                      metrics_.elidedText(across, Qt::ElideRight, plot_.width()));
+    const double below_ticks = plot_.bottom() + picture_gap / 2 + metrics_.height();
+    painter_.drawText(QRectF(room_.left() + picture_gap, below_ticks, room_.width() - 2 * picture_gap, room_.bottom() - below_ticks), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
+                      across_name_);
   }
 
   void path() {
@@ -144,12 +158,15 @@ class Plot {
   }
 
   QPainter& painter_;
+  QFont bold_;
   QFontMetricsF metrics_;
   const std::vector<TradeOffPoint>& points_;
   Axis across_;
   Axis up_;
-  QRectF plot_;
+  QString title_;
+  QString across_name_;
   QRectF room_;
+  QRectF plot_;
 };
 
 }  // namespace
@@ -195,8 +212,8 @@ void TradeOffView::paintEvent(QPaintEvent*) {
       second.setLeft(width() / 2.0);
     }
   }
-  if (has_air) Plot(painter, first, picture_.air_and_water, true).paint(tr("Water held"), tr("air that drains free"));
-  if (has_price) Plot(painter, second, picture_.price_and_fit, false).paint(tr("Score, lower fits better"), tr("price of a mixed litre"));
+  if (has_air) Plot(painter, first, picture_.air_and_water, true, tr("Water held"), tr("air that drains free")).paint();
+  if (has_price) Plot(painter, second, picture_.price_and_fit, false, tr("Score, lower fits better"), tr("price of a mixed litre")).paint();
 }
 
 }  // namespace gritwright::desktop
