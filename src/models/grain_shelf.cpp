@@ -75,7 +75,11 @@ GrainToBuy& GrainShelf::purchase_of(const std::string& material, const std::vect
   purchase.typical_yield = !used_unscreened(material);
   purchase.yield = purchase.typical_yield ? typical_yield : ScreenYield(1);
   const auto learn_from = [&](const Row& row) {
-    if (row.supply->bag_volume) purchase.bag_volume = row.supply->bag_volume;
+    // A bag of another size had another price.
+    if (row.supply->bag_volume && row.supply->bag_volume != purchase.bag_volume) {
+      purchase.bag_volume = row.supply->bag_volume;
+      purchase.bag_price.reset();
+    }
     if (row.supply->price) purchase.bag_price = row.supply->price;
     if (row.yield && (!row.supply->screened || row.supply->bag_volume)) {
       purchase.yield = *row.yield;

@@ -293,6 +293,26 @@ TEST_CASE("Grain that is ready goes first, then the shelf's order, and the rest 
   CHECK_FALSE(buy.typical_yield);
 }
 
+TEST_CASE("What a bag to buy costs is told by bags of its size only", "[day_litres]") {
+  PlannedDay day = plain_day();
+  day.shelf = {bag_of("K-06", "g", 1), bag_of("K-07", "g", 1)};
+  for (GrainSupply& supply : day.shelf) {
+    supply.material = "grit";
+    supply.bag_volume = loose_l(3);
+  }
+  day.shelf[0].price = Price{12.5, "EUR"};
+  const auto same = work_out(day);
+  REQUIRE(same);
+  REQUIRE(same->buy.size() == 1);
+  REQUIRE(same->buy[0].cost);
+  CHECK_THAT(same->buy[0].cost->amount, WithinAbs(12.5 * *same->buy[0].bags, 1e-9));
+  day.shelf[1].bag_volume = loose_l(6);
+  const auto larger = work_out(day);
+  REQUIRE(larger);
+  CHECK(larger->buy[0].bag_volume == loose_l(6));
+  CHECK_FALSE(larger->buy[0].cost);
+}
+
 TEST_CASE("Another lot of the material is taken only where no bag is named for the component", "[day_litres]") {
   PlannedDay day = plain_day();
   day.mixes[0].mix.components[0].material = "stone";
