@@ -86,7 +86,8 @@ std::string weighed_text(std::optional<Mass> mass, UnitSystem units) {
 
 std::string volume_text(std::optional<double> litres, UnitSystem units) {
   if (units == UnitSystem::us) return with_unit(litres ? std::optional(*litres / l_per_quart) : std::nullopt, "qt");
-  if (litres && std::abs(*litres) < 1) return figure(*litres * 1000, 0) + " mL";
+  constexpr double rounds_to_a_litre = .9995;
+  if (litres && std::abs(*litres) < rounds_to_a_litre) return figure(*litres * 1000, 0) + " mL";
   return with_unit(litres, "L");
 }
 

@@ -11,6 +11,8 @@ TEST_CASE("Text gives a unit with every figure and a dash without one", "[quanti
   CHECK(mass_text(mass_kg(14.25), UnitSystem::metric) == "14.2 kg");
   CHECK(volume_text(2.5, UnitSystem::metric) == "2.50 L");
   CHECK(volume_text(0.35, UnitSystem::metric) == "350 mL");
+  CHECK(volume_text(0.9994, UnitSystem::metric) == "999 mL");
+  CHECK(volume_text(0.9999999999999998, UnitSystem::metric) == "1.00 L");
   CHECK(density_text(696.2, UnitSystem::metric) == "696 g/L");
   CHECK(percent_text(0.1724) == "17.2 %");
   CHECK(scoops_text(9) == "9");
