@@ -9,11 +9,14 @@
 
 #include <algorithm>
 #include <atomic>
+#include <chrono>
+#include <cstdint>
 #include <fstream>
 #include <functional>
 #include <optional>
 #include <random>
 #include <string>
+#include <thread>
 #include <vector>
 
 #include "failing_files.hpp"
@@ -194,20 +197,31 @@ TEST_CASE("Killed while a backup is restored, the record is what it was or the b
   std::mt19937 random(20260303);
   const Folder folder;
   { REQUIRE(opened(folder.file("backup.gritwright"), hand.options()).add(akadama_bag("one"), "a bag")); }
+  const auto keep_two_bags = [&](const Folder& place) {
+    OpenWorkbook workbook = opened(place.file(), hand.options());
+    for (const char* lot : {"one", "two"}) REQUIRE(workbook.add(akadama_bag(lot), "a bag"));
+  };
+  // A slow machine, or one that watches every access, is killed as often in the middle as a quick one.
+  const auto time_of_a_whole_one = [&] {
+    const Folder place;
+    keep_two_bags(place);
+    OtherProgram other([&] { return restore(folder.file("backup.gritwright"), place.file(), hand.options().clock) ? 0 : 1; });
+    const auto from = std::chrono::steady_clock::now();
+    other.start();
+    REQUIRE(other.finish() == 0);
+    return std::chrono::duration_cast<std::chrono::microseconds>(std::chrono::steady_clock::now() - from);
+  }();
   int begun = 0;
   for (int round = 0; round < 40; ++round) {
     const Folder place;
-    {
-      OpenWorkbook workbook = opened(place.file(), hand.options());
-      for (const char* lot : {"one", "two"}) REQUIRE(workbook.add(akadama_bag(lot), "a bag"));
-    }
+    keep_two_bags(place);
     OtherProgram other([&] {
       const auto kept = restore(folder.file("backup.gritwright"), place.file(), hand.options().clock);
       ::pause();
       return kept ? 0 : 1;
     });
     other.start();
-    ::usleep(std::uniform_int_distribution<useconds_t>(0, 20'000)(random));
+    std::this_thread::sleep_for(std::uniform_int_distribution<std::int64_t>(0, time_of_a_whole_one.count())(random) * std::chrono::microseconds(1));
     other.kill();
     std::vector<fs::path> replaced;
     for (const auto& entry : fs::directory_iterator(place.path())) {
