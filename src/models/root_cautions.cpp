@@ -1,6 +1,7 @@
 #include "root_cautions.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 #include <utility>
 #include <vector>
@@ -91,6 +92,17 @@ void unknown_face_notes(Notes& notes, const RootMassPlan& plan, const WorkedPlan
       tell(notes, "root-plan.face-unknown", {{"depth_cm", in_cm(depth)}}, "old " + face_name(face));
 }
 
+/// The old top goes no deeper than the first radial roots: below them the trunk would stand on nothing. Source: common practice,
+/// docs/science/root-mass-plan.md.
+void top_cautions(Notes& notes, const WorkedPlan& worked, const PlanGround& ground) {
+  constexpr double raked_cm = 1 + 1e-6;  // what lies over the roots
+  for (const PlannedCut& cut : worked.cuts) {
+    if (cut.face != Face::top) continue;
+    const double bared_cm = in_cm(cut.depth) * std::cos(worked.tip.value()) - (ground.block.height_cm() - ground.trunk_base.z);
+    if (bared_cm > raked_cm) warn(notes, "root-plan.trunk-base-bared", {{"depth_cm", bared_cm}}, "old " + face_name(cut.face));
+  }
+}
+
 }  // namespace
 
 Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const AllowedSpace& space, const PlanGround& ground) {
@@ -108,6 +120,7 @@ Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const All
            {{"percent", worked.untouched_share * 100}, {"limit_percent", *ground.untouched_least * 100}});
   }
   unknown_face_notes(notes, plan, worked);
+  top_cautions(notes, worked, ground);
   if (std::ranges::find(worked.rungs, Rung::raised) != worked.rungs.end()) tell(notes, "root-plan.trunk-raised");
   if (in_cm(worked.shoulder) > 0) tell(notes, "root-plan.shoulder", {{"rise_cm", in_cm(worked.shoulder)}});
   if (worked.other_pot) tell(notes, "root-plan.other-pot", {{"pot", *worked.other_pot}});

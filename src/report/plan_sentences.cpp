@@ -156,6 +156,7 @@ constexpr std::array plan_templates{
     MessageTemplate{"root-plan.table-is-round", GRITWRIGHT_TEXT("a table of areas has no outline; a round one is assumed")},
     MessageTemplate{"root-plan.tip-least-above-tip", GRITWRIGHT_TEXT("the least tip {angle_deg} degrees is above the tip {tip_deg} degrees; make it smaller")},
     MessageTemplate{"root-plan.tip-steep", GRITWRIGHT_TEXT("a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface")},
+    MessageTemplate{"root-plan.trunk-base-bared", GRITWRIGHT_TEXT("the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken")},
     MessageTemplate{"root-plan.trunk-base-outside", GRITWRIGHT_TEXT("the trunk base can't be at {length_cm} cm; expected {low_cm} cm to {high_cm} cm")},
     MessageTemplate{"root-plan.trunk-raised", GRITWRIGHT_TEXT("the trunk base would be buried where it was placed; it was raised to the soil")},
     MessageTemplate{"root-plan.turned-in", GRITWRIGHT_TEXT("the wall turns in: roots fill the belly, and later the tree comes out only by cutting; take a pot that opens upward if you can")},

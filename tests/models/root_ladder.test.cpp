@@ -25,6 +25,22 @@ WorkedPlan plan_a(const RootMassPlan& plan) { return answer_of(plan).plans.front
 
 }  // namespace
 
+TEST_CASE("A cut of the old top that would leave the base of the trunk bare is warned of", "[root_plan]") {
+  RootMassPlan plan = box_in(28, 28, 12.5, straight_pot(40, 30, 8.5));
+  plan.trunk_base = TreePoint{{}, {}, length_cm(12)};
+  permit_all(plan, 0);
+  permit(plan, Face::top, 20);
+  const WorkedPlan bared = answer_of(plan).plans.front();
+  REQUIRE(cut_cm(bared, Direction::up) > 2);
+  CHECK(told(bared.cautions, "root-plan.trunk-base-bared"));
+  // What comes off below needs no cut of the top.
+  permit(plan, Face::bottom, 20);
+  permit(plan, Face::top, 0.5);
+  const WorkedPlan from_below = answer_of(plan).plans.front();
+  CHECK(cut_cm(from_below, Direction::down) > 2);
+  CHECK_FALSE(told(from_below.cautions, "root-plan.trunk-base-bared"));
+}
+
 TEST_CASE("Case 1: moving the tree suffices", "[root_plan][ladder]") {
   RootMassPlan plan = box_of(20, 14, 6, 6);
   plan.pose.right = length_cm(6);
