@@ -127,15 +127,17 @@ int RecordPages::save_tests(const QString& bag, const ComponentSheet& component,
   auto kept = book_.workbook().sieve_tests_of(of);
   Change change;
   change.label = tr("sieve test of bag %1").arg(bag).toStdString();
+  int replicate = 0;
   for (SieveTest& sample : samples) {
-    const bool already = std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, sample); });
-    if (already) continue;
+    const auto already = std::ranges::find_if(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, sample); });
+    replicate = already != kept.end() ? already->record.replicate : replicate + 1;
+    if (already != kept.end()) continue;
     RecordedSieveTest record;
     record.test = std::move(sample);
     record.of = of;
     if (!component.material.isEmpty()) record.test.material = component.material.toStdString();
     if (!record.test.date) record.test.date = today();
-    record.replicate = static_cast<int>(kept.size() + change.edits.size()) + 1;
+    record.replicate = replicate;
     change.edits.push_back({RecordRef{RecordKind::sieve_test, {}}, 0, Record(std::move(record))});
   }
   const int added = static_cast<int>(change.edits.size());

@@ -13,6 +13,7 @@
 
 #include "models/demonstration_record.hpp"
 #include "models/parts_finder.hpp"
+#include "models/record_surroundings.hpp"
 #include "models/sieve_table_model.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/mix_page.hpp"
@@ -415,4 +416,49 @@ TEST_CASE("Bags that are only looked at never fill the bench: the first gives it
     CHECK(open.bench.state() == full);
     break;
   }
+}
+
+TEST_CASE("Samples kept from one sheet come back beside each other, and a sheet kept again alone", "[at_the_bench][law]") {
+  OpenWindow open;
+  BenchState state = empty_bench();
+  state.components[0] = finished_component(QStringLiteral("P-1"), QStringLiteral("pumice"), {{"4", "100"}, {"2", "250"}, {"1", "100"}}, "50", "500");
+  open.bench.open(state);
+  open.trigger("action_save_sheet");
+  const QString bag = open.bench.state().components[0].bag;
+  REQUIRE_FALSE(bag.isEmpty());
+  open.bench.edit(QStringLiteral("sample"), {}, [](BenchState& changed) {
+    changed.components[0].sheet.replicates = {{{QStringLiteral("90"), QStringLiteral("230"), QStringLiteral("120")}, QStringLiteral("60"), QStringLiteral("500")}};
+  });
+  open.trigger("action_save_sheet");
+  REQUIRE(open.record->workbook().count(RecordKind::sieve_test) == 2);
+  const ComponentEvaluation typed = open.bench.evaluation().components[0];
+  REQUIRE(typed.pooled);
+  const auto again = sheet_of_grain(open.record->workbook(), bag);
+  REQUIRE(again);
+  CHECK(again->sheet.rows == open.bench.state().components[0].sheet.rows);
+  CHECK(again->sheet.replicates == open.bench.state().components[0].sheet.replicates);
+  const ComponentEvaluation read = evaluate_component(*again, open.bench.catalogue());
+  REQUIRE(read.pooled);
+  CHECK(read.pooled->grading == typed.pooled->grading);
+  open.bench.edit(QStringLiteral("alone"), {}, [](BenchState& changed) {
+    changed.components[0].sheet.replicates.clear();
+    changed.components[0].sheet.pan.retained = QStringLiteral("49");
+  });
+  open.trigger("action_save_sheet");
+  REQUIRE(open.record->workbook().count(RecordKind::sieve_test) == 3);
+  const auto corrected = sheet_of_grain(open.record->workbook(), bag);
+  REQUIRE(corrected);
+  CHECK(corrected->sheet.replicates.empty());
+  CHECK(corrected->sheet.pan.retained == QStringLiteral("49"));
+}
+
+TEST_CASE("A loss of the second sample is told as one of the first is", "[at_the_bench]") {
+  OpenWindow open;
+  BenchState state = empty_bench();
+  state.components[0] = finished_component(QStringLiteral("P-1"), QStringLiteral("pumice"), {{"4", "100"}, {"2", "250"}, {"1", "100"}}, "50", "500");
+  state.components[0].sheet.replicates = {{{QStringLiteral("100"), QStringLiteral("250"), QStringLiteral("100")}, QStringLiteral("40"), QStringLiteral("500")}};
+  open.bench.open(state);
+  const QString told = open.find<QLabel>("sheet_checks")->text();
+  INFO(told.toStdString());
+  CHECK(told.contains(QStringLiteral("Sample 2: ")));
 }

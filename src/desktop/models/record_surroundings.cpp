@@ -184,7 +184,7 @@ ComponentSheet predicted_component(const Grading& grading, const QString& name) 
 }
 
 ComponentSheet sheet_as_tested(const std::vector<Stored<RecordedSieveTest>>& tests, const QString& id) {
-  return tests.empty() ? empty_component(id) : component_of(tests.back().record.test, id);
+  return tests.empty() ? empty_component(id) : component_of(tests, id);
 }
 
 ComponentSheet sheet_of(const Bag& bag, const QString& id, const std::vector<Stored<RecordedSieveTest>>& tests) {
@@ -199,7 +199,7 @@ ComponentSheet sheet_of(const OpenWorkbook& workbook, const Fraction& fraction, 
   const auto bag = fraction.source.kind == RecordKind::bag ? workbook.find(Id<Bag>{fraction.source.id}) : std::nullopt;
   ComponentSheet component = empty_component(id);
   const auto* predicted = fraction.sizes ? std::get_if<Grading>(&*fraction.sizes) : nullptr;
-  if (!tests.empty()) component = component_of(tests.back().record.test, id);
+  if (!tests.empty()) component = component_of(tests, id);
   else if (predicted != nullptr && !predicted->points.empty()) component = predicted_component(*predicted, id);
   component.material = to_qt(fraction.material);
   if (bag) set_densities(component, {}, bag->record.particle_density);

@@ -1,5 +1,7 @@
 #include "sheets_from_records.hpp"
 
+#include <algorithm>
+
 #include "text.hpp"
 #include "typed_areas.hpp"
 
@@ -67,6 +69,38 @@ ComponentSheet component_of(const SieveTest& test, const QString& name) {
   if (test.bulk_density) component.grain.bulk_density = record_digits(in_g_l(*test.bulk_density));
   if (test.particle_density) component.grain.particle_density = record_digits(in_g_l(*test.particle_density));
   component.sheet = sheet_of(test);
+  return component;
+}
+
+namespace {
+
+/// Whether `next` was weighed on the stack of `first`, so that its masses fit into a column beside it.
+bool goes_beside(const SieveSheet& first, const SieveSheet& next) {
+  const auto same_pan = [](const PanText& a, const PanText& b) { return a.aperture == b.aperture && a.tare == b.tare && a.crumbs == b.crumbs; };
+  return first.measure == next.measure && std::ranges::equal(first.rows, next.rows, same_pan) && same_pan(first.pan, next.pan) && first.moisture == next.moisture &&
+         first.washed_dry_mass.isEmpty() && next.washed_dry_mass.isEmpty() && first.on_recovered_mass == next.on_recovered_mass;
+}
+
+}  // namespace
+
+ComponentSheet component_of(std::span<const Stored<RecordedSieveTest>> tests, const QString& name) {
+  // Samples of one sheet are numbered on; a sheet that is kept again begins anew.
+  std::size_t first = tests.size() - 1;
+  while (first > 0 && tests[first].record.replicate > 1 && tests.size() - first <= most_replicates) {
+    const RecordedSieveTest& before = tests[first - 1].record;
+    const RecordedSieveTest& after = tests[first].record;
+    if (before.replicate + 1 != after.replicate || !before.test.date || before.test.date != after.test.date || !goes_beside(sheet_of(before.test), sheet_of(after.test))) break;
+    --first;
+  }
+  ComponentSheet component = component_of(tests.back().record.test, name);
+  component.sheet = sheet_of(tests[first].record.test);
+  for (std::size_t at = first + 1; at < tests.size(); ++at) {
+    const SieveSheet next = sheet_of(tests[at].record.test);
+    ReplicateText& sample = component.sheet.replicates.emplace_back();
+    for (const PanText& pan : next.rows) sample.retained.push_back(pan.retained);
+    sample.pan = next.pan.retained;
+    sample.dry_mass = next.dry_mass;
+  }
   return component;
 }
 

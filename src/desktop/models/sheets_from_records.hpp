@@ -1,6 +1,10 @@
 #pragma once
+#include <span>
+
 #include "bench_state.hpp"
+#include "gritwright/domain/recorded_sieve_test.hpp"
 #include "gritwright/domain/sieve_test.hpp"
+#include "gritwright/workbook/open_workbook.hpp"
 
 namespace gritwright::desktop {
 
@@ -9,6 +13,8 @@ namespace gritwright::desktop {
 
 /// A component of one part from a sieve test: its material, lot and densities where it names them.
 [[nodiscard]] ComponentSheet component_of(const SieveTest& test, const QString& name);
+/// The newest of a grain's tests, oldest first, and the samples that were typed beside it on one sheet. Precondition: there is one.
+[[nodiscard]] ComponentSheet component_of(std::span<const Stored<RecordedSieveTest>> tests, const QString& name);
 
 /// A container's lengths as typed, or its table of areas.
 [[nodiscard]] PotSheet sheet_of(const Container& container);

@@ -161,6 +161,11 @@ void SheetEditor::refresh() {
       sentences << sentence_text(note, bench_.units());
     }
   }
+  for (std::size_t i = 0; i < result.replicates.size(); ++i) {
+    const ReplicateEvaluation& sample = result.replicates[i];
+    if (sample.state != SheetState::finished || !sample.analysis) continue;
+    for (const Note& note : sample.analysis->notes) sentences << with_label(tr("Sample %1").arg(i + 2), sentence_text(note, bench_.units()));
+  }
   if (result.pooled) {
     for (const Note& note : result.pooled->notes) sentences << sentence_text(note, bench_.units());
   }
