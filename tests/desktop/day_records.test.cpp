@@ -675,6 +675,15 @@ TEST_CASE("Enter on the mix or the pot of a line goes to where it is chosen", "[
   }
 }
 
+TEST_CASE("What is likely left over is no longer offered once litres were poured in", "[day_page][regression]") {
+  DayOnScreen open;
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(7);
+  CHECK_FALSE(open.find<QLineEdit>("day_left")->placeholderText().isEmpty());
+  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  CHECK(open.find<QLineEdit>("day_left")->placeholderText().isEmpty());
+  CHECK_FALSE(open.find<QLineEdit>("day_made")->placeholderText().isEmpty());
+}
+
 TEST_CASE("Enter in an empty line of what was made takes the planned litres, and what was returned stands below and among the tubs", "[day_page][regression]") {
   DayOnScreen open;
   open.trigger("action_day_tick");
@@ -695,6 +704,12 @@ TEST_CASE("Enter in an empty line of what was made takes the planned litres, and
   const QString id = QString::fromStdString(tub.id.text);
   CHECK(open.find<QLabel>("day_returned")->isVisible());
   CHECK(open.find<QLabel>("day_returned")->text().contains(id));
+  // Enter and Enter would return it twice.
+  for (const char* field : {"day_made", "day_left"}) {
+    INFO(field);
+    CHECK(open.find<QLineEdit>(field)->text().isEmpty());
+    CHECK(open.find<QLineEdit>(field)->placeholderText().isEmpty());
+  }
   open.trigger("action_page_bags");
   open.find<QTabWidget>("bags_tabs")->setCurrentIndex(1);
   auto* tubs = open.find<QTableWidget>("leftover_tubs");

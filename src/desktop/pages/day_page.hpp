@@ -3,6 +3,8 @@
 #include <QWidget>
 #include <functional>
 #include <optional>
+#include <set>
+#include <string>
 #include <vector>
 
 #include "gritwright/models/day_ranges.hpp"
@@ -182,6 +184,7 @@ class DayPage : public QWidget {
   QString left_text_;
   std::optional<MixedVolume> planned_made_;
   std::optional<MixedVolume> likely_left_;
+  std::set<std::string> returned_mixes_;  ///< whose leftover is in stock already
   std::string until_;
 
   QString current_;

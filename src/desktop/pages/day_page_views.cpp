@@ -346,14 +346,20 @@ void DayPage::show_answer() {
   QString left;
   planned_made_.reset();
   likely_left_.reset();
+  show_returned();
   if (answer_ && answer_->ok() && left_mix_->currentIndex() >= 0) {
-    const MixOfDay& mix = answer_->value().mixes[static_cast<std::size_t>(left_mix_->currentIndex())];
-    if (mix.batches) planned_made_ = mix.batches->made;
-    likely_left_ = mix.left_over;
+    const auto at = static_cast<std::size_t>(left_mix_->currentIndex());
+    const MixOfDay& mix = answer_->value().mixes[at];
+    // What was poured in, or is in a tub already, makes the plan's figures wrong: then they are measured.
+    const Id<MixVersion>& version = ground_.mixes[at].id;
+    const bool poured = std::ranges::any_of(stored->record.trees, [&](const DayTree& tree) { return tree.mix == version && tree.used; });
+    if (!returned_mixes_.contains(version.text)) {
+      if (mix.batches) planned_made_ = mix.batches->made;
+      if (!poured) likely_left_ = mix.left_over;
+    }
     if (planned_made_) made = tr("planned: %1, Enter takes it").arg(to_local(volume_text(in_l(*planned_made_), units_)));
     if (likely_left_) left = tr("likely: %1, Enter takes it").arg(to_local(volume_text(in_l(*likely_left_), units_)));
   }
-  show_returned();
   findChild<QLineEdit*>(QStringLiteral("day_made"))->setPlaceholderText(made);
   findChild<QLineEdit*>(QStringLiteral("day_left"))->setPlaceholderText(left);
 }
@@ -361,9 +367,11 @@ void DayPage::show_answer() {
 /// What of the day's mixes became a tub already.
 void DayPage::show_returned() {
   QStringList tubs;
+  returned_mixes_.clear();
   for (const auto& batch : current_.isEmpty() ? std::vector<Stored<Batch>>() : book_.workbook().all<Batch>()) {
     const Batch& tub = batch.record;
     if (!tub.repotting_day || tub.repotting_day->text != current_.toStdString() || !tub.mix || !tub.made || !tub.left) continue;
+    returned_mixes_.insert(tub.mix->text);
     const auto mix = book_.workbook().find(*tub.mix);
     tubs << left_over_words(to_qt(mix ? mix->record.mix.name : tub.mix->text), *tub.made, *tub.left, ref_to(batch.id));
   }
