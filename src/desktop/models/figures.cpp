@@ -121,6 +121,19 @@ FigureGroup mix_group(const Bench& bench) {
   return group.take();
 }
 
+namespace {
+
+/// What changes the water and stands further down the form.
+QStringList what_water_stands_on(const Container& container, UnitSystem units) {
+  QStringList all;
+  if (in_cm(container.saucer) > 0) all << FigureText::tr("saucer %1").arg(to_local(depth_text(container.saucer, units)));
+  if (in_cm(container.wick) > 0) all << FigureText::tr("wick %1").arg(to_local(depth_text(container.wick, units)));
+  if (in_deg(container.tilt.angle) > 0) all << FigureText::tr("tilted %1\u00b0").arg(number_text(in_deg(container.tilt.angle), 3));
+  return all;
+}
+
+}  // namespace
+
 FigureGroup pot_group(const Bench& bench) {
   const BenchEvaluation& evaluation = bench.evaluation();
   const UnitSystem units = bench.units();
@@ -133,7 +146,8 @@ FigureGroup pot_group(const Bench& bench) {
   }
   QString reason = why_no_pot(bench);
   if (const QString no_mix = why_no_packing(bench); !water && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : semicolon_list({reason, no_mix});
-  const QString title = pot ? FigureText::tr("In this pot, %1 deep").arg(to_local(depth_text(pot->filled_depth(), units))) : FigureText::tr("In the pot");
+  const QString title = pot ? comma_list(QStringList{FigureText::tr("In this pot, %1 deep").arg(to_local(depth_text(pot->filled_depth(), units)))} + what_water_stands_on(pot->container(), units))
+                            : FigureText::tr("In the pot");
   Group group(QStringLiteral("pot"), title, explanations, reason);
   const auto share = [&](Porosity PotWater::*member) {
     return percent_text(number(water, [&](const PotWater& w) { return (w.*member).value(); }));

@@ -51,6 +51,15 @@ TroublePage::TroublePage(const RecordTrouble& trouble, QWidget* parent) : QWidge
   connect(other, &QPushButton::clicked, this, &TroublePage::other_wanted);
   again_ = add_button("trouble_again", tr("Try this one again"));
   connect(again_, &QPushButton::clicked, this, [this, file] { emit open_wanted(file, false); });
+  by_command_ = new QLabel(tr("Without a backup the command line can still read what is whole and write it into a file: %1")
+                               .arg(QStringLiteral("gritwright log export --read-only --workbook \"%1\" --output record.json").arg(file)),
+                           card);
+  by_command_->setObjectName(QStringLiteral("trouble_by_command"));
+  by_command_->setTextFormat(Qt::PlainText);
+  by_command_->setWordWrap(true);
+  by_command_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  is_damaged_ = code == "file.damaged";
+  inner->addWidget(by_command_);
   for (QPushButton* button : {newest_, reading, other, again_}) inner->addWidget(button, 0, Qt::AlignLeft);
   layout->addWidget(card);
   layout->addWidget(backups_);
@@ -74,6 +83,7 @@ QPushButton* TroublePage::add_button(const char* object_name, const QString& tex
 void TroublePage::show_newest() {
   const auto backup = backups_->newest_whole();
   newest_->setVisible(backup.has_value());
+  by_command_->setVisible(is_damaged_ && !backup);
   if (!backup) return;
   newest_->setText(tr("Restore the newest intact backup: %1").arg(backup_text(*backup)));
   newest_->setAccessibleName(newest_->text());

@@ -39,6 +39,8 @@ class TroublePage : public QWidget {
   BackupsCard* backups_;
   QPushButton* newest_ = nullptr;
   QPushButton* again_ = nullptr;
+  QLabel* by_command_ = nullptr;  ///< the last way to what a damaged file holds
+  bool is_damaged_ = false;
 };
 
 }  // namespace gritwright::desktop
