@@ -39,6 +39,10 @@ int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
   return metric == PM_TabBarScrollButtonWidth ? std::max(usual, least_target) : usual;
 }
 
+int ThemeStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* answer) const {
+  return hint == SH_Menu_Scrollable ? 1 : QProxyStyle::styleHint(hint, option, widget, answer);
+}
+
 QRect ThemeStyle::subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const {
   QRect rect = QProxyStyle::subElementRect(element, option, widget);
   const auto* const tabs = qstyleoption_cast<const QStyleOptionTabWidgetFrame*>(option);

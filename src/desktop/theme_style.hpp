@@ -19,6 +19,8 @@ class ThemeStyle : public QProxyStyle {
 
   /// Arrows of a row of tabs are as wide as every other target.
   [[nodiscard]] int pixelMetric(PixelMetric metric, const QStyleOption* option = nullptr, const QWidget* widget = nullptr) const override;
+  /// A menu taller than the screen scrolls; in columns, as else, large text would reach beyond the side.
+  int styleHint(StyleHint hint, const QStyleOption* option = nullptr, const QWidget* widget = nullptr, QStyleHintReturn* answer = nullptr) const override;
   using QProxyStyle::polish;
   /// A button beside tabs stands in the middle of their height.
   QRect subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const override;

@@ -24,6 +24,12 @@ QString with_litres_range(double litres, const std::optional<Range>& range, Unit
 
 std::optional<Range> rest_of(const std::optional<Range>& share) { return share ? std::optional(Range{1 - share->high, 1 - share->median, 1 - share->low}) : share; }
 
+/// A name gives way to the figure behind it, never the other way round.
+QString shortened(const QFontMetricsF& metrics, const QString& name, const QString& figure, double room) {
+  const double taken = metrics.horizontalAdvance(PartsBar::tr("%1 %2").arg(QString(), figure));
+  return PartsBar::tr("%1 %2").arg(metrics.elidedText(name, Qt::ElideRight, std::max(0.0, room - taken)), figure);
+}
+
 }  // namespace
 
 PartsPicture parts_picture(const Bench& bench, const BenchRanges* ranges) {
@@ -138,8 +144,10 @@ void PartsBar::paintEvent(QPaintEvent*) {
   paint_in(painter, QRectF(inside.left(), inside.top() + line, inside.width(), height), scale);
   const double second = inside.top() + 2 * line + height + 6;
   painter.setPen(current_colours().palette.color(QPalette::Text));
-  painter.drawText(QRectF(inside.left(), second, inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter,
-                   tr("Out: %1 mixed; what fills it once settled").arg(picture_.litres_out ? with_litres_range(*picture_.litres_out, picture_.litres_out_range, bench_.units()) : QStringLiteral("\u2013")));
+  const auto out = [](const QString& litres) { return tr("Out: %1 mixed; what fills it once settled").arg(litres); };
+  QString words = out(picture_.litres_out ? with_litres_range(*picture_.litres_out, picture_.litres_out_range, bench_.units()) : QStringLiteral("\u2013"));
+  if (picture_.litres_out && metrics.horizontalAdvance(words) > inside.width()) words = out(litres_text(*picture_.litres_out, bench_.units()));
+  painter.drawText(QRectF(inside.left(), second, inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter, words);
   paint_out(painter, QRectF(inside.left(), second + line, inside.width(), height), scale);
 }
 
@@ -155,9 +163,9 @@ void PartsBar::paint_in(QPainter& painter, const QRectF& bar, double pixels_per_
     painter.drawRect(piece);
     QString text = tr("%1 %2").arg(part.name, with_litres_range(part.litres, part.range, bench_.units()));
     // The range is told where there is room for it; the table always does.
-    if (metrics.horizontalAdvance(text) > piece.width() - 6) text = tr("%1 %2").arg(part.name, litres_text(part.litres, bench_.units()));
+    if (metrics.horizontalAdvance(text) > piece.width() - 6) text = shortened(metrics, part.name, litres_text(part.litres, bench_.units()), piece.width() - 6);
     painter.setPen(current_colours().palette.color(QPalette::Text));
-    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2), metrics.elidedText(text, Qt::ElideMiddle, piece.width() - 6));
+    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2), text);
     x += piece.width();
   }
 }
@@ -174,9 +182,9 @@ void PartsBar::paint_out(QPainter& painter, const QRectF& bar, double pixels_per
     painter.setPen(QPen(colours.field_edge, 1));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(piece);
-    const QString text = tr("%1 %2").arg(picture_.filling[i].name, to_local(percent_text(picture_.filling[i].share, 0)));
     painter.setPen(colours.palette.color(QPalette::Text));
-    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2), metrics.elidedText(text, Qt::ElideMiddle, piece.width() - 6));
+    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2),
+                     shortened(metrics, picture_.filling[i].name, to_local(percent_text(picture_.filling[i].share, 0)), piece.width() - 6));
     x += piece.width();
   }
 }

@@ -45,7 +45,7 @@ RootSectionView::RootSectionView(RootPlanDesk& desk, QWidget* parent) : QWidget(
   refresh();
 }
 
-QSize RootSectionView::minimumSizeHint() const { return {300, 12 * fontMetrics().height()}; }
+QSize RootSectionView::minimumSizeHint() const { return {300, 15 * fontMetrics().height()}; }
 
 void RootSectionView::set_units(UnitSystem units) {
   units_ = units;
@@ -132,8 +132,17 @@ void RootSectionView::paintEvent(QPaintEvent*) {
     half_cm = std::max(half_cm, std::abs(in_cm(point.across)));
     high_cm = std::max(high_cm, in_cm(point.along));
   }
-  const double names = fontMetrics().horizontalAdvance(tr("wet zone %1").arg(QStringLiteral("00.00 cm"))) + 3 * root_section_gap;
-  const QRectF room(root_section_gap, top, std::max(40.0, width() - names - 2 * root_section_gap), std::max(20.0, height() - top - 2 * line - 3 * root_section_gap));
+  const QString filled = tr("filled %1").arg(to_local(depth_text(drawn->pot.fill_line, units_)));
+  const QString wet = drawn->pot.perched ? tr("wet zone %1").arg(to_local(depth_text(drawn->pot.perched, units_))) : QString();
+  const double beside = std::max(fontMetrics().horizontalAdvance(filled), fontMetrics().horizontalAdvance(wet)) + 3 * root_section_gap;
+  // Where names beside the pot would leave it no room they stand below it.
+  const bool named_beside = beside < width() / 3.0;
+  const double names = named_beside ? beside : 0;
+  QString caption = tr("%1: %2").arg(new_mix_only(*drawn), air_and_water_text(*drawn));
+  if (!named_beside) caption += u'\n' + (wet.isEmpty() ? filled : comma_list({filled, wet}));
+  const double wide_caption = width() - 2 * root_section_gap;
+  const double caption_height = QFontMetricsF(font()).boundingRect(QRectF(0, 0, wide_caption, height()), Qt::AlignHCenter | Qt::TextWordWrap, caption).height();
+  const QRectF room(root_section_gap, top, std::max(40.0, width() - names - 2 * root_section_gap), std::max(20.0, height() - top - caption_height - 3 * root_section_gap));
   const double pixels = std::max(0.5, std::min(room.width() / (2 * half_cm), room.height() / high_cm));
   const SectionScale scale{pixels, QPointF(room.center().x(), room.top() + (room.height() + high_cm * pixels) / 2)};
   paint_section_fill(painter, drawn->pot, scale);
@@ -149,9 +158,12 @@ void RootSectionView::paintEvent(QPaintEvent*) {
     const QRectF box = kept.boundingRect();
     const double wide = fontMetrics().horizontalAdvance(words);
     const QRectF ground(box.center().x() - wide / 2 - 4, box.center().y() - line / 2 - 1, wide + 8, line + 2);
-    painter.fillRect(ground, palette().color(QPalette::Base));
-    painter.setPen(text);
-    painter.drawText(ground, Qt::AlignCenter, words);
+    // The legend says it too.
+    if (box.contains(ground)) {
+      painter.fillRect(ground, palette().color(QPalette::Base));
+      painter.setPen(text);
+      painter.drawText(ground, Qt::AlignCenter, words);
+    }
   }
   paint_section_wall(painter, drawn->pot, scale, hasFocus() ? palette().color(QPalette::Highlight) : text);
   const auto level = [&](Depth height, Qt::PenStyle style, const QString& words) {
@@ -159,14 +171,12 @@ void RootSectionView::paintEvent(QPaintEvent*) {
     const double half = section_half_px(drawn->pot, in_cm(height), scale);
     painter.setPen(QPen(text, 1.5, style));
     painter.drawLine(QPointF(scale.floor.x() - half, y), QPointF(scale.floor.x() + half + 2 * root_section_gap, y));
-    painter.drawText(QPointF(scale.floor.x() + half + 3 * root_section_gap, y + fontMetrics().ascent() / 2.0), words);
+    if (named_beside) painter.drawText(QPointF(scale.floor.x() + half + 3 * root_section_gap, y + fontMetrics().ascent() / 2.0), words);
   };
-  level(drawn->pot.fill_line, Qt::DashLine, tr("filled %1").arg(to_local(depth_text(drawn->pot.fill_line, units_))));
-  if (drawn->pot.perched && in_cm(drawn->pot.fill_line) - in_cm(*drawn->pot.perched) > line / pixels)
-    level(*drawn->pot.perched, Qt::DotLine, tr("wet zone %1").arg(to_local(depth_text(drawn->pot.perched, units_))));
+  level(drawn->pot.fill_line, Qt::DashLine, filled);
+  if (drawn->pot.perched && (!named_beside || in_cm(drawn->pot.fill_line) - in_cm(*drawn->pot.perched) > line / pixels)) level(*drawn->pot.perched, Qt::DotLine, wet);
   painter.setPen(text);
-  painter.drawText(QRectF(root_section_gap, scale.floor.y() + root_section_gap, width() - 2 * root_section_gap, 2 * line), Qt::AlignHCenter | Qt::TextWordWrap,
-                   tr("%1: %2").arg(new_mix_only(*drawn), air_and_water_text(*drawn)));
+  painter.drawText(QRectF(root_section_gap, scale.floor.y() + root_section_gap, wide_caption, caption_height), Qt::AlignHCenter | Qt::TextWordWrap, caption);
 }
 
 }  // namespace gritwright::desktop

@@ -82,7 +82,7 @@ void ScoreView::set_tests(std::vector<ComparedTest> tests) {
   update();
 }
 
-QSize ScoreView::minimumSizeHint() const { return {280, 9 * fontMetrics().height()}; }
+QSize ScoreView::minimumSizeHint() const { return {280, 11 * fontMetrics().height()}; }
 
 void ScoreView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
@@ -141,7 +141,7 @@ void ScoreView::paintEvent(QPaintEvent*) {
   legend(fine_look, tr("fine grain"));
   legend(coarse_look, tr("coarse grain"));
   painter.setPen(ink);
-  painter.drawText(QRectF(beside.left(), y + score_gap, beside.width(), beside.bottom() - y - score_gap), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, sentence);
+  painter.drawText(QRectF(beside.left(), y + score_gap, beside.width(), room.bottom() - y - score_gap), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, sentence);
 }
 
 }  // namespace gritwright::desktop

@@ -204,7 +204,7 @@ void TradeOffView::paintEvent(QPaintEvent*) {
   QRectF first(rect());
   QRectF second(rect());
   if (has_air && has_price) {
-    if (width() < narrow) {
+    if (width() < narrow && height() >= 2 * minimumSizeHint().height()) {
       first.setHeight(height() / 2.0);
       second.setTop(height() / 2.0);
     } else {

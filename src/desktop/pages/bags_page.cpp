@@ -142,7 +142,7 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
   table_->setDragDropMode(QAbstractItemView::DragOnly);
   table_->setContextMenuPolicy(Qt::ActionsContextMenu);
   show_as_record_list(*table_);
-  new ListFit(*table_, {{3, QStringLiteral("none yet"), true}, {2, QStringLiteral("30\u00a0Sept 0000"), true}, {0, QStringLiteral("WW-000")}, {4, QStringLiteral("00.0\u00a0kg dry")}});
+  new ListFit(*table_, {{3, QStringLiteral("none yet"), true}, {2, widest_day(), true}, {0, QStringLiteral("WW-000")}, {4, QStringLiteral("00.0\u00a0kg dry")}});
   connect(table_, &QTableView::activated, this, &BagsPage::grade);
   layout->addWidget(table_, 1);
   add_fractions(side, *layout);
@@ -161,7 +161,7 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
   fraction_table_->setModel(fraction_list_);
   show_as_record_list(*fraction_table_);
   fraction_table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  new ListFit(*fraction_table_, {{2, QStringLiteral("30\u00a0Sept 0000"), true}, {0, QStringLiteral("WW-000")}, {3, QStringLiteral("00.0\u00a0kg dry")}});
+  new ListFit(*fraction_table_, {{2, widest_day(), true}, {0, QStringLiteral("WW-000")}, {3, QStringLiteral("00.0\u00a0kg dry")}});
   fraction_table_->setDragEnabled(true);
   fraction_table_->setDragDropMode(QAbstractItemView::DragOnly);
   // Not the focus: that is in the menu bar when a menu asks.

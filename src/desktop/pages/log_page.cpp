@@ -116,7 +116,7 @@ QWidget* LogPage::happened() {
   table_->setModel(list_);
   show_as_record_list(*table_);
   constexpr int most_events_say = 40;
-  new ListFit(*table_, {{0, QStringLiteral("30\u00a0Sept\u00a00000")}, {2, QStringLiteral("L-00000")}}, most_events_say);
+  new ListFit(*table_, {{0, widest_day()}, {2, QStringLiteral("L-00000")}}, most_events_say);
   sides->add(table_);
   sides->add(linked_side());
   sides->set_sizes({860, 360});

@@ -249,7 +249,7 @@ void PotsTab::add_length_rows() {
 }
 
 void PotsTab::add_fill_rows() {
-  form_->add({QStringLiteral("pots_freeboard"), tr("Fill line below rim"), Kind::length, tr("common practice: 0.3 to 1 cm"),
+  form_->add({QStringLiteral("pots_freeboard"), tr("Fill line below rim"), Kind::length, to_local(tr("common practice: 0.3 to 1 cm").toStdString()),
               editor_.shown([](const RecordedContainer& c) { return cm_text(c.container.freeboard.quantity()); }),
               editor_.taken(tr("fill line"), pot_length, [](RecordedContainer& c, std::optional<Length> value) { c.container.freeboard = Depth(value.value_or(Length{})); })});
   form_->add({QStringLiteral("pots_water_fill"), tr("&Water fill"), Kind::pot_volume, tr("measured; overrides the lengths"),
@@ -270,7 +270,7 @@ void PotsTab::add_fill_rows() {
                 if (!c.container.bottom_layer) c.container.bottom_layer.emplace();
                 c.container.bottom_layer->thickness = Depth(*value);
               })});
-  form_->add({QStringLiteral("pots_dressing"), tr("Top dressing"), Kind::length, tr("usual 0.3 to 0.5; none if empty"),
+  form_->add({QStringLiteral("pots_dressing"), tr("Top dressing"), Kind::length, to_local(tr("usual 0.3 to 0.5; none if empty").toStdString()),
               editor_.shown([](const RecordedContainer& c) { return c.container.top_dressing ? cm_text(c.container.top_dressing->quantity()) : QString(); }),
               editor_.taken(tr("top dressing"), pot_length, [](RecordedContainer& c, std::optional<Length> value) { c.container.top_dressing = value ? std::optional(Depth(*value)) : std::nullopt; })});
 }

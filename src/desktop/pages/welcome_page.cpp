@@ -5,6 +5,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "widgets/column_scroll.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
@@ -41,7 +43,11 @@ class DoorButton : public QPushButton {
 }  // namespace
 
 WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent) {
-  auto* layout = new QVBoxLayout(this);
+  auto* around = new QVBoxLayout(this);
+  around->setContentsMargins(0, 0, 0, 0);
+  auto* content = new QWidget;
+  around->addWidget(new ColumnScroll(content, this));
+  auto* layout = new QVBoxLayout(content);
   layout->addStretch(1);
   auto* column = new QVBoxLayout;
   column->setSpacing(10);

@@ -16,7 +16,7 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr int between_sides = 8;
-constexpr int least_page_height = 240;
+constexpr int least_page_height = 190;
 
 int least_width_of_side(const QWidget& side) { return std::max(side.minimumSizeHint().width(), side.minimumWidth()); }
 

@@ -13,6 +13,7 @@
 #include <utility>
 
 #include "record_table.hpp"
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
@@ -24,6 +25,8 @@ constexpr int signs_in_two_lines = 12;
 constexpr int fewest_signs_of_a_name = 9;
 
 }  // namespace
+
+QString widest_day() { return day_text("2028-09-30").replace(u' ', QChar::Nbsp); }
 
 ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_one_line)
     : QObject(&table), table_(table), columns_(std::move(columns)), names_in_one_line_(names_in_one_line), font_(table.font()) {

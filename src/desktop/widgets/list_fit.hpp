@@ -8,6 +8,9 @@ class QTableView;
 
 namespace gritwright::desktop {
 
+/// A day as wide as the reader's locale writes it, on one line.
+[[nodiscard]] QString widest_day();
+
 /// Keeps the names in a list of the record readable. They stand in the second column, which takes what room the others leave; where large text or a narrow
 /// window leaves too little, rows get more lines, the others break their words, and at last go.
 class ListFit : public QObject {
