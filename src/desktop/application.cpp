@@ -8,8 +8,14 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTextStream>
+#include <QtGlobal>
+#include <algorithm>
+#include <array>
+#include <cstddef>
 #include <memory>
 #include <optional>
+#include <span>
+#include <string_view>
 
 #include "gritwright/workbook/default_workbook.hpp"
 #include "guarded_application.hpp"
@@ -18,6 +24,7 @@
 #include "models/bench_files.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/record_book.hpp"
+#include "pages/import_page.hpp"
 #include "plain_labels.hpp"
 #include "record_session.hpp"
 #include "screenshots.hpp"
@@ -64,6 +71,14 @@ class DemonstrationWindow : public QObject {
   std::unique_ptr<MainWindow> window_;
 };
 
+/// Before there is an application: help and version are told on a machine without a screen too.
+void do_without_a_screen_where_words_are_enough(std::span<char*> arguments) {
+  constexpr std::array<std::string_view, 5> words{"-h", "--help", "--help-all", "-v", "--version"};
+  const bool enough = std::ranges::any_of(arguments, [&](const char* one) { return std::ranges::find(words, std::string_view(one)) != words.end(); });
+  const bool has_screen = qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY");
+  if (enough && !has_screen && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
 /// Looked for before the parser is made, whose help it translates.
 std::optional<QString> language_asked_for(const QStringList& arguments) {
   const QString option = QStringLiteral("--language");
@@ -86,6 +101,7 @@ WantedFiles wanted_files(const QStringList& files) {
 }
 
 int run_desktop(int argc, char** argv) {
+  do_without_a_screen_where_words_are_enough({argv, static_cast<std::size_t>(argc)});
   GuardedApplication application(argc, argv);
   QApplication::setOrganizationName(QStringLiteral("Gritwright"));
   QApplication::setApplicationName(QStringLiteral("gritwright-desktop"));
@@ -116,7 +132,7 @@ int run_desktop(int argc, char** argv) {
 
   const auto catalogue = shipped_catalogue();
   if (!catalogue) {
-    QTextStream(stderr) << sentence_text(catalogue.problems().front()) << '\n';
+    QTextStream(stderr) << fault_text(catalogue.problems().front()) << '\n';
     return 4;
   }
   Bench bench(*catalogue);
