@@ -494,6 +494,18 @@
         <source>Wanted grain, by mass</source>
         <translation>Gewünschtes Korn, nach Masse</translation>
     </message>
+    <message>
+        <source>saucer %1</source>
+        <translation>Untersetzer %1</translation>
+    </message>
+    <message>
+        <source>wick %1</source>
+        <translation>Docht %1</translation>
+    </message>
+    <message>
+        <source>tilted %1°</source>
+        <translation>%1° geneigt</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -8633,6 +8645,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
         <translation>%1. Fraktionen liegen lockerer als der ganze Sack: Liter sagen nichts über den Verlust.</translation>
     </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>Probe %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SickTreesTab</name>
@@ -9667,6 +9683,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Without a backup the command line can still read what is whole and write it into a file: %1</source>
+        <translation>Ohne Sicherung kann die Kommandozeile noch lesen, was heil ist, und es in eine Datei schreiben: %1</translation>
     </message>
 </context>
 <context>
@@ -13401,6 +13421,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
         <translation>ein und dieselbe Schale ist für {trees} geplant; wähle für alle bis auf einen eine andere, außer du hast mehrere davon</translation>
+    </message>
+    <message>
+        <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
+        <translation>der Schnitt geht {depth_cm} cm unter dem Stammfuß durch, er stünde frei; unten abnehmen, oder eingeben, wie weit die alte Oberseite gehen darf</translation>
     </message>
 </context>
 </TS>

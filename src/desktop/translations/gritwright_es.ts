@@ -494,6 +494,18 @@
         <source>Wanted grain, by mass</source>
         <translation>Grano deseado, en masa</translation>
     </message>
+    <message>
+        <source>saucer %1</source>
+        <translation>plato %1</translation>
+    </message>
+    <message>
+        <source>wick %1</source>
+        <translation>mecha %1</translation>
+    </message>
+    <message>
+        <source>tilted %1°</source>
+        <translation>inclinada %1°</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -8633,6 +8645,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
         <translation>%1. Las fracciones quedan más sueltas que el saco entero: los litros no dicen la pérdida.</translation>
     </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>Muestra %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SickTreesTab</name>
@@ -9667,6 +9683,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Without a backup the command line can still read what is whole and write it into a file: %1</source>
+        <translation>Sin copia de seguridad, la línea de órdenes aún puede leer lo que está intacto y escribirlo en un archivo: %1</translation>
     </message>
 </context>
 <context>
@@ -13401,6 +13421,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
         <translation>una misma maceta está prevista para {trees}; elija otra para todos menos uno, salvo que tenga varias</translation>
+    </message>
+    <message>
+        <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
+        <translation>el corte pasa {depth_cm} cm por debajo de la base del tronco, que quedaría al aire; quite por debajo, o indique hasta dónde puede quitarse la antigua cara superior</translation>
     </message>
 </context>
 </TS>

@@ -494,6 +494,18 @@
         <source>Wanted grain, by mass</source>
         <translation>Grain voulu, en masse</translation>
     </message>
+    <message>
+        <source>saucer %1</source>
+        <translation>soucoupe %1</translation>
+    </message>
+    <message>
+        <source>wick %1</source>
+        <translation>mèche %1</translation>
+    </message>
+    <message>
+        <source>tilted %1°</source>
+        <translation>incliné de %1°</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -8633,6 +8645,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
         <translation>%1. Les fractions sont plus lâches que le sac entier&#xa0;: les litres ne disent rien de la perte.</translation>
     </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>Échantillon %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SickTreesTab</name>
@@ -9667,6 +9683,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1: %2.</source>
         <translation>%1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Without a backup the command line can still read what is whole and write it into a file: %1</source>
+        <translation>Sans sauvegarde, la ligne de commande peut encore lire ce qui est intact et l’écrire dans un fichier&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -13401,6 +13421,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
         <translation>un seul et même pot est prévu pour {trees} ; choisissez-en un autre pour tous sauf un, à moins d&apos;en avoir plusieurs</translation>
+    </message>
+    <message>
+        <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
+        <translation>la coupe passe {depth_cm} cm sous la base du tronc, qui resterait à nu&#xa0;; prenez par le dessous, ou saisissez jusqu’où l’ancien dessus peut être ôté</translation>
     </message>
 </context>
 </TS>

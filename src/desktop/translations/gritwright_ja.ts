@@ -493,6 +493,18 @@
         <source>Wanted grain, by mass</source>
         <translation>望む粒（質量比）</translation>
     </message>
+    <message>
+        <source>saucer %1</source>
+        <translation>受け皿 %1</translation>
+    </message>
+    <message>
+        <source>wick %1</source>
+        <translation>灯芯 %1</translation>
+    </message>
+    <message>
+        <source>tilted %1°</source>
+        <translation>傾き %1°</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -8610,6 +8622,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>%1. Fractions lie looser than the whole bag did: litres tell no loss.</source>
         <translation>%1。画分は袋全体より緩く詰まるため、リットルからは損失は分かりません。</translation>
     </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>試料 %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SickTreesTab</name>
@@ -9642,6 +9658,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1: %2.</source>
         <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>Without a backup the command line can still read what is whole and write it into a file: %1</source>
+        <translation>バックアップがなくても、コマンドラインで無事な記録を読み、ファイルに書き出せます: %1</translation>
     </message>
 </context>
 <context>
@@ -13376,6 +13396,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
         <translation>同じ鉢が {trees} に予定されています。同じ鉢がいくつもあるのでなければ、一本を除いて別の鉢を選んでください</translation>
+    </message>
+    <message>
+        <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
+        <translation>切断面が株元の {depth_cm} cm 下を通り、株元がむき出しになります。下側から取るか、元の上面をどこまで取ってよいかを入力してください</translation>
     </message>
 </context>
 </TS>
