@@ -434,7 +434,7 @@ TEST_CASE("A bag measured by bucket in litres is graded in the same form", "[sie
   // 100 of 500 litres stayed on 4 mm.
   CHECK(open.cell(1, SieveTableModel::passing) == local("80.0 %"));
   const auto* balance = open.find<QLabel>("balance");
-  CHECK(balance->text().startsWith(local("Sum 500 L. ")));
+  CHECK(balance->text().startsWith(local("Sum 500 L")));
   state.components[0].sheet.pan.retained.clear();
   open.bench.open(state);
   REQUIRE(open.bench.evaluation().components[0].state == SheetState::begun);
