@@ -124,7 +124,7 @@ Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const All
   if (std::ranges::find(worked.rungs, Rung::raised) != worked.rungs.end()) tell(notes, "root-plan.trunk-raised");
   if (in_cm(worked.shoulder) > 0) tell(notes, "root-plan.shoulder", {{"rise_cm", in_cm(worked.shoulder)}});
   if (worked.other_pot) tell(notes, "root-plan.other-pot", {{"pot", *worked.other_pot}});
-  if (in_ml(worked.fill) < 0) warn(notes, "root-plan.no-mix-needed", {{"volume_ml", in_ml(worked.fill)}});
+  if (worked.fits && !(in_ml(worked.fill) > 0)) warn(notes, "root-plan.no-mix-needed");
   if (!worked.fits) {
     if (worked.rest_after_years)
       warn(notes, "root-plan.staging", {{"years", static_cast<double>(*worked.rest_after_years)}});

@@ -34,7 +34,8 @@ Notes no_room(const AllowedSpace& space) {
 
 /// V(fill line) + mound - layers - kept root mass under the soil - trunk and stones.
 PotVolume main_mix(const AllowedSpace& space, PotVolume kept_under_soil, PotVolume displaced) {
-  return space.geometry().main_mix_volume() - kept_under_soil - displaced;
+  // Where stones are told to take up more than there is, that is a caution's matter.
+  return std::max(pot_ml(0), space.geometry().main_mix_volume() - kept_under_soil - displaced);
 }
 
 CutPlane in_tree_frame(const Placement& posed, const HalfSpace& plane) {

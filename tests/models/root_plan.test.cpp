@@ -10,6 +10,18 @@ using namespace gritwright::root_plan_cases;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
+TEST_CASE("Stones that take up more than the root mass leaves room for are cautioned, and no less than no mix is needed", "[root_plan][regression]") {
+  RootMassPlan plan = box_in(20, 14, 5, straight_pot(30, 20, 8));
+  plan.displaced = pot_ml(1e12);
+  const WorkedPlan worked = answer_of(plan).plans.front();
+  CHECK(in_ml(worked.fill) == 0);
+  CHECK(told(worked.cautions, "root-plan.no-mix-needed"));
+  plan.displaced = pot_ml(100);
+  const WorkedPlan usual = answer_of(plan).plans.front();
+  CHECK(in_ml(usual.fill) > 0);
+  CHECK_FALSE(told(usual.cautions, "root-plan.no-mix-needed"));
+}
+
 TEST_CASE("A block that fits needs no cut and leaves the whole of itself untouched", "[root_plan]") {
   const auto answer = answer_of(box_in(20, 14, 6, straight_pot(30, 22, 8)));
   CHECK(answer.limitations.empty());
