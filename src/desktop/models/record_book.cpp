@@ -50,7 +50,7 @@ void forget_gone_files(QSettings& settings) {
 /// By the record's own id, so that a file that was moved finds its lines. Copies and backups have the same id: what lies beside the file that
 /// the id was last seen in goes by its path, as every file did in earlier versions.
 QString key_among_settings(const QString& file, const QString& own_id, bool is_read_only) {
-  const QString by_path = QString::fromLatin1(QCryptographicHash::hash(file.toUtf8(), QCryptographicHash::Sha1).toHex().left(12));
+  QString by_path = QString::fromLatin1(QCryptographicHash::hash(file.toUtf8(), QCryptographicHash::Sha1).toHex().left(12));
   if (own_id.isEmpty()) return by_path;
   QSettings settings;
   const QString seen_in = QStringLiteral("records/") + own_id;
