@@ -183,7 +183,7 @@ class Grade final : public Verb {
     if (range_.wanted()) {
       ranges = grading_ranges(*test, *analysis, bands, range_.size(), on_all_cores());
       for (const Band& band : bands)
-        verdict_range.push_back(verdict_ranges(*test, *analysis, snapped(band, sieves), packing.of, {}, {512, range_.size().seed}, on_all_cores()));
+        verdict_range.push_back(verdict_ranges(sieved_grading(*test, *analysis), snapped(band, sieves), packing.of, {}, {512, range_.size().seed}, on_all_cores()));
     }
     std::vector<Explanation> explanations;
     if (options.explain) {

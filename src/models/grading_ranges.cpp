@@ -19,11 +19,10 @@ enum Score { operators_score, lost_score, first_class_score };
 
 const double reading_deviation = 1 / std::sqrt(12.0);
 
-/// The grading of one test as it could have come out.
+/// A grading as it could have come out.
 class DrawnTest {
  public:
-  DrawnTest(const SieveTest& test, const SieveAnalysis& analysis)
-      : grading_(analysis.grading, sieving_spread(analysis.grading, test.particle_density, sample_of(test, analysis))) {}
+  explicit DrawnTest(const SievedGrading& sieved) : grading_(sieved.grading, sieving_spread(sieved.grading, sieved.particle_density, sieved.sample)) {}
 
   [[nodiscard]] std::size_t dimensions() const { return first_class_score + grading_.classes(); }
   [[nodiscard]] Grading draw(std::span<const double> scores) {
@@ -126,8 +125,8 @@ BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, 
   return ranges;
 }
 
-std::vector<Grading> drawn_gradings(const SieveTest& test, const SieveAnalysis& analysis, const SampleSize& size, const SliceRunner& runner) {
-  const DrawnTest drawing(test, analysis);
+std::vector<Grading> drawn_gradings(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
+  const DrawnTest drawing(sieved);
   std::vector<Grading> draws(size.draws);
   over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
@@ -140,6 +139,25 @@ std::vector<Grading> drawn_gradings(const SieveTest& test, const SieveAnalysis& 
 
 }  // namespace
 
+SievedGrading sieved_grading(const SieveTest& test, const SieveAnalysis& analysis) {
+  return {analysis.grading, analysis.pan, lost_share(analysis), test.particle_density, sample_of(test, analysis)};
+}
+
+SievedGrading sieved_grading(const PooledTests& pooled, std::span<const SievedSample> samples, std::optional<ParticleDensity> density) {
+  return {pooled.grading, pooled.pan, lost_share(pooled), density, taken_together(samples)};
+}
+
+std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
+  const std::vector<Grading> draws = drawn_gradings(sieved, size, runner);
+  std::vector<double> values(size.draws);
+  std::vector<Range> ranges;
+  for (std::size_t i = 0; i < sieved.grading.points.size(); ++i) {
+    std::ranges::transform(draws, values.begin(), [&](const Grading& drawn) { return drawn.points[i].passing.value(); });
+    ranges.push_back(range_of(values));
+  }
+  return ranges;
+}
+
 BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<double>> passing_draws, std::span<const Band> bands) {
   std::vector<Grading> draws;
   draws.reserve(passing_draws.size());
@@ -150,12 +168,11 @@ BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<dou
   return size_ranges(nominal, draws, bands);
 }
 
-LaboratoryRanges laboratory_ranges(const SieveTest& test, const SieveAnalysis& analysis, const SampleSize& size, const SliceRunner& runner) {
+LaboratoryRanges laboratory_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
   std::vector<LaboratoryFigures> draws(size.draws);
   // A draw moves grain from sieve to sieve; it puts nothing into a pan that was empty.
-  std::ranges::transform(drawn_gradings(test, analysis, size, runner), draws.begin(),
-                         [&](const Grading& drawn) { return laboratory_figures(drawn, analysis.pan); });
-  const LaboratoryFigures nominal = laboratory_figures(analysis.grading, analysis.pan);
+  std::ranges::transform(drawn_gradings(sieved, size, runner), draws.begin(), [&](const Grading& drawn) { return laboratory_figures(drawn, sieved.pan); });
+  const LaboratoryFigures nominal = laboratory_figures(sieved.grading, sieved.pan);
   const auto range = [&](std::optional<double> LaboratoryFigures::*figure) -> std::optional<Range> {
     if (!(nominal.*figure)) return std::nullopt;
     std::vector<double> values;
@@ -171,7 +188,7 @@ LaboratoryRanges laboratory_ranges(const SieveTest& test, const SieveAnalysis& a
 
 GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands, const SampleSize& size,
                              const SliceRunner& runner) {
-  const std::vector<Grading> draws = drawn_gradings(test, analysis, size, runner);
+  const std::vector<Grading> draws = drawn_gradings(sieved_grading(test, analysis), size, runner);
   std::vector<double> values(size.draws);
   const auto gather = [&](auto figure) -> std::vector<double>& {
     std::ranges::transform(draws, values.begin(), figure);
@@ -201,13 +218,11 @@ GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysi
   return ranges;
 }
 
-std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted,
-                                            const PackingDensityOf& packing, const VerdictLimits& limits, const SampleSize& size,
-                                            const SliceRunner& runner) {
-  const MassShare lost = lost_share(analysis);
-  const auto reached = judge(analysis.grading, wanted, limits, {}, packing, lost);
+std::optional<VerdictRanges> verdict_ranges(const SievedGrading& sieved, const Band& wanted, const PackingDensityOf& packing, const VerdictLimits& limits,
+                                            const SampleSize& size, const SliceRunner& runner) {
+  const auto reached = judge(sieved.grading, wanted, limits, {}, packing, sieved.lost);
   if (!reached.value) return std::nullopt;
-  const DrawnTest drawing(test, analysis);
+  const DrawnTest drawing(sieved);
   std::vector<double> in_band(size.draws), finer(size.draws), coarser(size.draws), usable(size.draws), same(size.draws);
   over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
@@ -215,8 +230,8 @@ std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAn
                for (std::size_t i = first; i < last; ++i) {
                  const auto scores = points.subspan((i - first) * mine.dimensions(), mine.dimensions());
                  Grading grading = mine.draw(scores);
-                 settle_ends(analysis.grading, grading);
-                 const auto drawn = judge(grading, wanted, limits, {}, packing, DrawnTest::lost_in_draw(scores, lost));
+                 settle_ends(sieved.grading, grading);
+                 const auto drawn = judge(grading, wanted, limits, {}, packing, DrawnTest::lost_in_draw(scores, sieved.lost));
                  const BagVerdict& verdict = drawn.value.value();
                  in_band[i] = verdict.in_band.value();
                  finer[i] = verdict.finer.value();
@@ -230,15 +245,15 @@ std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAn
   return ranges;
 }
 
-std::vector<FractionRange> screening_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Aperture> openings, const PackingDensityOf& packing,
-                                            Sharpness sharpness, const SampleSize& size, const SliceRunner& runner) {
-  const auto nominal = screen(analysis.grading, openings, sharpness, packing);
+std::vector<FractionRange> screening_ranges(const SievedGrading& sieved, std::span<const Aperture> openings, const PackingDensityOf& packing, Sharpness sharpness,
+                                            const SampleSize& size, const SliceRunner& runner) {
+  const auto nominal = screen(sieved.grading, openings, sharpness, packing);
   if (!nominal) return {};
   std::vector<std::vector<ScreenedFraction>> draws(size.draws);
-  const std::vector<Grading> gradings = drawn_gradings(test, analysis, size, runner);
+  const std::vector<Grading> gradings = drawn_gradings(sieved, size, runner);
   runner(size.draws, [&](std::size_t i) {
     Grading grading = gradings[i];
-    settle_ends(analysis.grading, grading);
+    settle_ends(sieved.grading, grading);
     draws[i] = screen(grading, openings, sharpness, packing).value().fractions;
   });
   std::vector<FractionRange> ranges;
@@ -258,15 +273,15 @@ std::vector<FractionRange> screening_ranges(const SieveTest& test, const SieveAn
   return ranges;
 }
 
-std::vector<OpeningRange> opening_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted, std::span<const OpeningChoice> choices,
-                                         const VerdictLimits& limits, const SampleSize& size, const SliceRunner& runner) {
-  std::vector<Grading> gradings = drawn_gradings(test, analysis, size, runner);
-  for (Grading& grading : gradings) settle_ends(analysis.grading, grading);
+std::vector<OpeningRange> opening_ranges(const SievedGrading& sieved, const Band& wanted, std::span<const OpeningChoice> choices, const VerdictLimits& limits,
+                                         const SampleSize& size, const SliceRunner& runner) {
+  std::vector<Grading> gradings = drawn_gradings(sieved, size, runner);
+  for (Grading& grading : gradings) settle_ends(sieved.grading, grading);
   std::vector<OpeningRange> ranges(choices.size());
   runner(choices.size(), [&](std::size_t k) {
     std::vector<double> kept, usable, dust;
     for (const Grading& grading : gradings) {
-      const auto drawn = opening_choice(grading, wanted, choices[k].coarse, choices[k].fine, limits, {}, lost_share(analysis));
+      const auto drawn = opening_choice(grading, wanted, choices[k].coarse, choices[k].fine, limits, {}, sieved.lost);
       kept.push_back(drawn ? drawn->kept.value() : 0);
       usable.push_back(drawn ? drawn->usable.value() : 0);
       dust.push_back(drawn ? drawn->dust.value() : 0);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <span>
 
 #include "gritwright/models/packing.hpp"
 
@@ -37,6 +38,19 @@ SievedSample sample_of(const SieveTest& test, const SieveAnalysis& analysis) {
     sample.lost = MassShare(std::clamp(analysis.loss->value(), 0.0, analysis.grading.points.front().passing.value()));
   }
   return sample;
+}
+
+SievedSample taken_together(std::span<const SievedSample> samples) {
+  SievedSample together{Mass{}, {}, {}, 0};
+  Mass lost{};
+  for (const SievedSample& sample : samples) {
+    together.dry += sample.dry;
+    lost += sample.dry * sample.lost.value();
+    together.resolution = std::max(together.resolution, sample.resolution);
+    together.tests += sample.tests;
+  }
+  together.lost = MassShare(lost / together.dry);
+  return together;
 }
 
 SievingSpread sieving_spread(const GrainSizes& sizes, std::optional<ParticleDensity> density, const SievedSample& sample) {

@@ -161,3 +161,34 @@ TEST_CASE("Laboratory figures have their range beside them, a dash where the sie
   // The pan holds so little that 5 % lies between the sieves in every draw or in none: either way it is said.
   CHECK((open.range("laboratory_sorting") == QStringLiteral("\u2013")) == !ranges.sorting_phi.has_value());
 }
+
+TEST_CASE("Two samples of a bag have the ranges of both together beside their verdict", "[ranges]") {
+  RangeWindow open(Start::sieving);
+  const auto width_of_verdict = [&] {
+    open.keeper().finish();
+    QApplication::processEvents();
+    const TestRanges* ranges = open.keeper().test();
+    REQUIRE(ranges != nullptr);
+    REQUIRE(ranges->verdict);
+    const auto [low, high] = ends_of(open.range("verdict_in_band"));
+    CHECK_THAT(low, Catch::Matchers::WithinAbs(100 * ranges->verdict->in_band.low, 0.051));
+    CHECK_THAT(high, Catch::Matchers::WithinAbs(100 * ranges->verdict->in_band.high, 0.051));
+    CHECK(open.find<QLabel>("verdict_certainty")->text().contains(QStringLiteral("100 cases")));
+    return ranges->verdict->in_band.high - ranges->verdict->in_band.low;
+  };
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) {
+    state.band_from = QStringLiteral("2");
+    state.band_to = QStringLiteral("6");
+  });
+  const double of_one = width_of_verdict();
+  open.bench.edit(QStringLiteral("second sample"), {}, [](BenchState& state) {
+    SieveSheet& sheet = state.components[0].sheet;
+    ReplicateText again;
+    for (const PanText& row : sheet.rows) again.retained.push_back(row.retained);
+    again.pan = sheet.pan.retained;
+    again.dry_mass = sheet.dry_mass;
+    sheet.replicates = {again};
+  });
+  REQUIRE(open.bench.evaluation().components[0].pooled);
+  CHECK(width_of_verdict() < 0.8 * of_one);
+}

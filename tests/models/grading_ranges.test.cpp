@@ -1,10 +1,12 @@
 #include "gritwright/models/grading_ranges.hpp"
 
 #include <algorithm>
+#include <array>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <numbers>
 #include <random>
+#include <span>
 
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
@@ -161,7 +163,7 @@ TEST_CASE("A clear verdict holds in nearly every draw and a close one in about h
   const Band wanted{aperture_mm(2), aperture_mm(8)};
   const auto held = [&](const SieveTest& test) {
     const SieveAnalysis analysis = analyse(test).value();
-    const auto ranges = verdict_ranges(test, analysis, wanted, fraction_packing(analysis.grading, {}, {}).of);
+    const auto ranges = verdict_ranges(sieved_grading(test, analysis), wanted, fraction_packing(analysis.grading, {}, {}).of);
     REQUIRE(ranges);
     CHECK(ranges->in_band.low <= ranges->in_band.high);
     CHECK(ranges->usable.high <= 1.3);
@@ -190,7 +192,7 @@ TEST_CASE("The shares of a verdict lie in their ranges whatever was lost, and wh
     for (const Band& wanted : {Band{aperture_mm(2), aperture_mm(8)}, Band{aperture_mm(1), aperture_mm(5.6)}, Band{aperture_mm(0), aperture_mm(4)}}) {
       INFO("round " << round << ", from " << in_mm(wanted.from) << " mm, lost " << lost_share(analysis).value());
       const BagVerdict verdict = judge(analysis.grading, wanted, {}, {}, packing, lost_share(analysis)).value.value();
-      const auto ranges = verdict_ranges(test, analysis, wanted, packing);
+      const auto ranges = verdict_ranges(sieved_grading(test, analysis), wanted, packing);
       REQUIRE(ranges);
       const auto holds = [](const Range& range, double value) {
         CHECK(range.low <= value + 1e-12);
@@ -205,7 +207,7 @@ TEST_CASE("The shares of a verdict lie in their ranges whatever was lost, and wh
   // 3 % lost over a pan of half a percent: none of the loss is told as found, and the bag is taken.
   const SieveTest test = test_of({{11.2, 0}, {8, 0}, {5.6, 4000}, {4, 3500}, {2, 2150}}, 50, 10000, 0.1);
   const SieveAnalysis analysis = analyse(test).value();
-  const auto ranges = verdict_ranges(test, analysis, {aperture_mm(2), aperture_mm(8)}, fraction_packing(analysis.grading, {}, {}).of);
+  const auto ranges = verdict_ranges(sieved_grading(test, analysis), {aperture_mm(2), aperture_mm(8)}, fraction_packing(analysis.grading, {}, {}).of);
   REQUIRE(ranges);
   CHECK(ranges->finer.high < 0.03);
   CHECK(ranges->holds > 0.9);
@@ -215,7 +217,7 @@ TEST_CASE("Laboratory figures lie in their ranges, and have none where the sieve
   const SieveTest test = usual_bag();
   const SieveAnalysis analysis = analyse(test).value();
   const LaboratoryFigures figures = laboratory_figures(analysis.grading);
-  const LaboratoryRanges ranges = laboratory_ranges(test, analysis);
+  const LaboratoryRanges ranges = laboratory_ranges(sieved_grading(test, analysis));
   const auto holds = [](const std::optional<Range>& range, const std::optional<double>& value) {
     REQUIRE(range);
     REQUIRE(value);
@@ -231,7 +233,7 @@ TEST_CASE("Laboratory figures lie in their ranges, and have none where the sieve
   const SieveTest dusty = test_of({{8, 0}, {4, 200}, {2, 160}, {1, 21}}, 19, 400, 0.1);
   const SieveAnalysis near_the_end = analyse(dusty).value();
   REQUIRE(laboratory_figures(near_the_end.grading).sorting_phi);
-  CHECK_FALSE(laboratory_ranges(dusty, near_the_end).sorting_phi);
+  CHECK_FALSE(laboratory_ranges(sieved_grading(dusty, near_the_end)).sorting_phi);
 }
 
 TEST_CASE("The fineness modulus has a range where the pan was empty, also when something was lost", "[grading_ranges][law]") {
@@ -240,12 +242,12 @@ TEST_CASE("The fineness modulus has a range where the pan was empty, also when s
   REQUIRE(analysis.loss->value() > 0.01);
   const auto modulus = laboratory_figures(analysis.grading, analysis.pan).fineness_modulus;
   REQUIRE(modulus);
-  const auto range = laboratory_ranges(test, analysis).fineness_modulus;
+  const auto range = laboratory_ranges(sieved_grading(test, analysis)).fineness_modulus;
   REQUIRE(range);
   CHECK(range->low < *modulus);
   CHECK(range->high > *modulus);
   const SieveTest dusty = test_of({{4.75, 0}, {2.36, 240}, {1.18, 153}}, 2, 400, 0.1);
-  CHECK_FALSE(laboratory_ranges(dusty, analyse(dusty).value()).fineness_modulus);
+  CHECK_FALSE(laboratory_ranges(sieved_grading(dusty, analyse(dusty).value())).fineness_modulus);
 }
 
 TEST_CASE("What was lost over an empty pan may not have been dust either", "[grading_ranges][law]") {
@@ -274,7 +276,7 @@ TEST_CASE("What a screening gives and what each way to screen comes to lie in th
   const PackingDensityOf packing = fraction_packing(analysis.grading, bulk_g_l(480), particle_g_l(1000)).of;
   const std::vector<Aperture> openings{aperture_mm(5.6), aperture_mm(2)};
   const auto screened = screen(analysis.grading, openings, {}, packing).value();
-  const auto fractions = screening_ranges(test, analysis, openings, packing);
+  const auto fractions = screening_ranges(sieved_grading(test, analysis), openings, packing);
   REQUIRE(fractions.size() == screened.fractions.size());
   double middles = 0;
   for (std::size_t i = 0; i < fractions.size(); ++i) {
@@ -288,7 +290,7 @@ TEST_CASE("What a screening gives and what each way to screen comes to lie in th
   CHECK_THAT(middles, WithinAbs(1, 0.01));
   const auto choices = opening_choices(analysis.grading, wanted, openings);
   REQUIRE(choices.size() == 5);
-  const auto ranges = opening_ranges(test, analysis, wanted, choices);
+  const auto ranges = opening_ranges(sieved_grading(test, analysis), wanted, choices);
   REQUIRE(ranges.size() == choices.size());
   for (std::size_t i = 0; i < choices.size(); ++i) {
     CHECK(ranges[i].kept.low <= choices[i].kept.value());
@@ -302,8 +304,50 @@ TEST_CASE("What a screening gives and what each way to screen comes to lie in th
     for (std::size_t i = count; i-- > 0;) slice(i);
   };
   for (const SliceRunner& runner : {backward, slice_threads(3)}) {
-    CHECK(screening_ranges(test, analysis, openings, packing, {}, {512, 1}, runner).front().share == fractions.front().share);
-    CHECK(opening_ranges(test, analysis, wanted, choices, {}, {512, 1}, runner).front().usable == ranges.front().usable);
+    CHECK(screening_ranges(sieved_grading(test, analysis), openings, packing, {}, {512, 1}, runner).front().share == fractions.front().share);
+    CHECK(opening_ranges(sieved_grading(test, analysis), wanted, choices, {}, {512, 1}, runner).front().usable == ranges.front().usable);
   }
-  CHECK(screening_ranges(test, analysis, {}, packing).empty());
+  CHECK(screening_ranges(sieved_grading(test, analysis), {}, packing).empty());
+}
+
+TEST_CASE("Two equal samples taken as one narrow the verdict by the root of two, and change nothing else of it", "[grading_ranges][law]") {
+  const SieveTest test = usual_bag();
+  const SieveAnalysis analysis = analyse(test).value();
+  const std::array analyses{analysis, analysis};
+  const std::array samples{sample_of(test, analysis), sample_of(test, analysis)};
+  const SievedGrading one = sieved_grading(test, analysis);
+  const SievedGrading both = sieved_grading(pool(analyses).value(), samples, test.particle_density);
+  CHECK(both.lost == one.lost);
+  CHECK(both.pan == one.pan);
+  CHECK_THAT(in_g(both.sample.dry), WithinAbs(2 * in_g(one.sample.dry), 1e-9));
+  CHECK(both.sample.tests == 2);
+  const Band wanted{aperture_mm(2), aperture_mm(5.6)};
+  const PackingDensityOf packing = fraction_packing(analysis.grading, {}, {}).of;
+  const auto of_one = verdict_ranges(one, wanted, packing);
+  const auto of_both = verdict_ranges(both, wanted, packing);
+  REQUIRE(of_one);
+  REQUIRE(of_both);
+  const auto width = [](const Range& range) { return range.high - range.low; };
+  CHECK_THAT(width(of_one->in_band) / width(of_both->in_band), WithinRel(std::numbers::sqrt2, 0.05));
+  CHECK_THAT(of_both->in_band.median, WithinAbs(of_one->in_band.median, 0.002));
+  const std::vector<Range> passing = passing_ranges(both);
+  REQUIRE(passing.size() == both.grading.points.size());
+  for (std::size_t i = 0; i < passing.size(); ++i) {
+    CHECK(passing[i].low <= both.grading.points[i].passing.value());
+    CHECK(passing[i].high >= both.grading.points[i].passing.value());
+  }
+}
+
+// 400 g of which 8 g were lost and 100 g of which 1 g: 9 of 500 g.
+TEST_CASE("Samples taken together weigh what they lost by their mass and keep the coarser balance", "[grading_ranges][law]") {
+  const std::array samples{SievedSample{mass_g(400), mass_g(0.1), MassShare(0.02), 1}, SievedSample{mass_g(100), mass_g(1), MassShare(0.01), 1}};
+  const SievedSample together = taken_together(samples);
+  CHECK_THAT(in_g(together.dry), WithinAbs(500, 1e-9));
+  CHECK_THAT(together.lost.value(), WithinAbs(9.0 / 500, 1e-12));
+  CHECK(together.resolution == mass_g(1));
+  CHECK(together.tests == 2);
+  const SievedSample alone = taken_together(std::span(samples).first(1));
+  CHECK_THAT(in_g(alone.dry), WithinAbs(400, 1e-9));
+  CHECK_THAT(alone.lost.value(), WithinAbs(0.02, 1e-15));
+  CHECK(alone.tests == 1);
 }

@@ -6,6 +6,7 @@
 #include "gritwright/domain/sieve_test.hpp"
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/range.hpp"
+#include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/models/sieving_spread.hpp"
 #include "gritwright/models/slice_runner.hpp"
@@ -32,6 +33,24 @@ struct GradingRanges {
   std::optional<Range> loss;
 };
 
+/// A grading as sieved, of one test or of several that pool() took as one, with what it rests on.
+struct SievedGrading {
+  Grading grading;
+  MassShare pan{};   ///< what lay under the finest sieve
+  MassShare lost{};  ///< what the curve counts as finer than every sieve although it was found nowhere
+  std::optional<ParticleDensity> particle_density;
+  SievedSample sample;
+  friend bool operator==(const SievedGrading&, const SievedGrading&) = default;
+};
+
+/// Precondition: `analysis` is of `test`.
+[[nodiscard]] SievedGrading sieved_grading(const SieveTest& test, const SieveAnalysis& analysis);
+/// Precondition: `samples` are of the tests that were pooled.
+[[nodiscard]] SievedGrading sieved_grading(const PooledTests& pooled, std::span<const SievedSample> samples, std::optional<ParticleDensity> density);
+
+/// Of the passing at each point of the grading, fine to coarse. The same for every runner. Source: docs/science/uncertainty.md.
+[[nodiscard]] std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
+
 /// Precondition: `analysis` is of `test`. The same for every runner. Source: docs/science/uncertainty.md.
 [[nodiscard]] GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands = {},
                                            const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
@@ -46,9 +65,8 @@ struct LaboratoryRanges {
   std::optional<Range> kurtosis;
 };
 
-/// Precondition: `analysis` is of `test`. The same for every runner.
-[[nodiscard]] LaboratoryRanges laboratory_ranges(const SieveTest& test, const SieveAnalysis& analysis, const SampleSize& size = {1024, 1},
-                                                 const SliceRunner& runner = run_in_order);
+/// The same for every runner.
+[[nodiscard]] LaboratoryRanges laboratory_ranges(const SievedGrading& sieved, const SampleSize& size = {1024, 1}, const SliceRunner& runner = run_in_order);
 
 /// Ranges of the sizes and shares of a blend. Absent where the figure itself is not defined.
 struct BlendRanges {
@@ -69,9 +87,8 @@ struct VerdictRanges {
   double holds = 0;  ///< share of the draws that come to the same verdict, 0..1
 };
 
-/// `packing` and `limits` as the verdict was reached with; like it without what was lost (lost_share). Absent where the verdict is.
-[[nodiscard]] std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted,
-                                                          const PackingDensityOf& packing, const VerdictLimits& limits = {},
+/// `packing` and `limits` as the verdict was reached with; like it without what was lost. Absent where the verdict is.
+[[nodiscard]] std::optional<VerdictRanges> verdict_ranges(const SievedGrading& sieved, const Band& wanted, const PackingDensityOf& packing, const VerdictLimits& limits = {},
                                                           const SampleSize& size = {512, 1}, const SliceRunner& runner = run_in_order);
 
 /// What one fraction of a screening could amount to.
@@ -83,9 +100,8 @@ struct FractionRange {
 
 /// Screening at `openings` again for every draw of the curve; fractions as screen() orders them, none where it refuses. The same for
 /// every runner.
-[[nodiscard]] std::vector<FractionRange> screening_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Aperture> openings,
-                                                          const PackingDensityOf& packing, Sharpness sharpness = {}, const SampleSize& size = {512, 1},
-                                                          const SliceRunner& runner = run_in_order);
+[[nodiscard]] std::vector<FractionRange> screening_ranges(const SievedGrading& sieved, std::span<const Aperture> openings, const PackingDensityOf& packing,
+                                                          Sharpness sharpness = {}, const SampleSize& size = {512, 1}, const SliceRunner& runner = run_in_order);
 
 /// What one way to screen a bag could come to, as shares of the mass like those of OpeningChoice.
 struct OpeningRange {
@@ -96,7 +112,7 @@ struct OpeningRange {
 };
 
 /// In the order of `choices`. The same for every runner.
-[[nodiscard]] std::vector<OpeningRange> opening_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted, std::span<const OpeningChoice> choices,
+[[nodiscard]] std::vector<OpeningRange> opening_ranges(const SievedGrading& sieved, const Band& wanted, std::span<const OpeningChoice> choices,
                                                        const VerdictLimits& limits = {}, const SampleSize& size = {512, 1}, const SliceRunner& runner = run_in_order);
 
 }  // namespace gritwright

@@ -1,5 +1,6 @@
 #pragma once
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "gritwright/domain/grading.hpp"
@@ -20,6 +21,10 @@ struct SievedSample {
 
 /// The sample of one test; a test in litres weighs its litres by its bulk density, 300 g where that is unknown.
 [[nodiscard]] SievedSample sample_of(const SieveTest& test, const SieveAnalysis& analysis);
+
+/// The samples of tests that pool() takes as one: their masses add up, what they lost is weighed by mass, the coarsest balance counts.
+/// Precondition: at least one.
+[[nodiscard]] SievedSample taken_together(std::span<const SievedSample> samples);
 
 /// How well a grading is known.
 struct SievingSpread {

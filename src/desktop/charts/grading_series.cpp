@@ -122,8 +122,8 @@ void add_ribbon(GradingPicture& picture, const BenchRanges* ranges) {
 
 void add_ribbon(GradingPicture& picture, const TestRanges* ranges) {
   if (ranges == nullptr || !picture.ribbon_low_mm_percent.empty()) return;
-  // A test lists its sieves coarse to fine.
-  for (std::size_t i = ranges->sieves.size(); i-- > 0;) add_to_ribbon(picture, ranges->sieves[i], ranges->grading.passing[i]);
+  const auto& points = ranges->of.sieved.grading.points;
+  for (std::size_t i = 0; i < points.size(); ++i) add_to_ribbon(picture, points[i].aperture, ranges->passing[i]);
 }
 
 QString grading_sentence(const Bench& bench, Curves which) {

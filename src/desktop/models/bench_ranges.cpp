@@ -118,15 +118,26 @@ bool operator==(const MixQuestion& a, const MixQuestion& b) {
   return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band && a.settled_by == b.settled_by && a.pot_tests == b.pot_tests && a.tested_itself == b.tested_itself;
 }
 
-std::optional<SievedSample> sample_of(const ComponentEvaluation& component) {
-  if (!component.test || !component.analysis) return std::nullopt;
-  SievedSample sample = sample_of(*component.test, *component.analysis);
+namespace {
+
+/// Each on its own, as they were pooled.
+std::vector<SievedSample> finished_samples(const ComponentEvaluation& component) {
+  std::vector<SievedSample> samples;
+  const auto add = [&](const std::optional<SieveTest>& test, const std::optional<SieveAnalysis>& analysis) {
+    if (test && analysis) samples.push_back(sample_of(*test, *analysis));
+  };
+  if (component.state == SheetState::finished) add(component.test, component.analysis);
   for (const ReplicateEvaluation& replicate : component.replicates) {
-    if (!replicate.test || !replicate.analysis) continue;
-    sample.dry += sample_of(*replicate.test, *replicate.analysis).dry;
-    ++sample.tests;
+    if (replicate.state == SheetState::finished) add(replicate.test, replicate.analysis);
   }
-  return sample;
+  return samples;
+}
+
+}  // namespace
+
+std::optional<SievedSample> sample_of(const ComponentEvaluation& component) {
+  const std::vector<SievedSample> samples = finished_samples(component);
+  return samples.empty() ? std::nullopt : std::optional(taken_together(samples));
 }
 
 std::optional<MixQuestion> mix_question(const Bench& bench) {
@@ -192,35 +203,32 @@ std::optional<TestQuestion> test_question(const Bench& bench) {
   const auto index = static_cast<std::size_t>(bench.current_component());
   if (index >= bench.evaluation().components.size()) return std::nullopt;
   const ComponentEvaluation& component = bench.evaluation().components[index];
-  if (component.state != SheetState::finished || !component.test || !component.analysis || component.pooled) return std::nullopt;
+  if (component.state != SheetState::finished || !component.test || !component.analysis) return std::nullopt;
   const auto graded = graded_bag(bench);
-  TestQuestion question{*component.test, graded ? graded->band : std::nullopt, component.test->bulk_density, component.test->particle_density, false, {}, {}};
+  TestQuestion question{component.pooled ? sieved_grading(*component.pooled, finished_samples(component), component.test->particle_density) : sieved_grading(*component.test, *component.analysis),
+                        graded ? graded->band : std::nullopt, component.test->bulk_density, false, {}, {}};
   question.laboratory = bench.surroundings().laboratory_figures;
   question.owned_sieves = bench.surroundings().owned_sieves;
   question.screening = screening_view(bench).openings;
   if (component.component) {
     question.bulk_density = component.component->grain.bulk_density;
-    question.particle_density = component.component->grain.particle_density;
+    // The grain's own density says how many grains there were.
+    if (const auto& density = component.component->grain.particle_density) question.sieved.particle_density = density;
   }
   return question;
 }
 
-std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRunner& runner) {
-  SieveTest test = question.test;
-  // The grain's own density says how many grains there were.
-  if (question.particle_density) test.particle_density = question.particle_density;
-  const auto analysis = analyse(test);
-  if (!analysis) return std::nullopt;
-  TestRanges ranges{question, grading_ranges(test, *analysis, {}, standing_sample, runner), {}, {}, {}, {}, {}, {}};
-  if (question.laboratory) ranges.laboratory = laboratory_ranges(test, *analysis, {1024, 1}, runner);
-  for (const SieveShare& sieve : analysis->sieves) ranges.sieves.push_back(sieve.aperture);
-  const FractionPacking packing = fraction_packing(analysis->grading, question.bulk_density, question.particle_density);
-  ranges.screening = screening_ranges(test, *analysis, question.screening, packing.of, {}, {512, 1}, runner);
+TestRanges ranges_of(const TestQuestion& question, const SliceRunner& runner) {
+  const SievedGrading& sieved = question.sieved;
+  TestRanges ranges{question, passing_ranges(sieved, standing_sample, runner), {}, {}, {}, {}, {}};
+  if (question.laboratory) ranges.laboratory = laboratory_ranges(sieved, {1024, 1}, runner);
+  const FractionPacking packing = fraction_packing(sieved.grading, question.bulk_density, sieved.particle_density);
+  ranges.screening = screening_ranges(sieved, question.screening, packing.of, {}, {512, 1}, runner);
   if (question.band) {
-    ranges.verdict = verdict_ranges(test, *analysis, *question.band, packing.of, {}, {512, 1}, runner);
-    if (const auto judged = judge(analysis->grading, *question.band, {}, {}, packing.of, lost_share(*analysis)).value) {
-      ranges.fractions = screening_ranges(test, *analysis, judged->openings, packing.of, {}, {512, 1}, runner);
-      ranges.openings = opening_ranges(test, *analysis, *question.band, shown_choices(analysis->grading, *question.band, question.owned_sieves, lost_share(*analysis)), {}, {512, 1}, runner);
+    ranges.verdict = verdict_ranges(sieved, *question.band, packing.of, {}, {512, 1}, runner);
+    if (const auto judged = judge(sieved.grading, *question.band, {}, {}, packing.of, sieved.lost).value) {
+      ranges.fractions = screening_ranges(sieved, judged->openings, packing.of, {}, {512, 1}, runner);
+      ranges.openings = opening_ranges(sieved, *question.band, shown_choices(sieved.grading, *question.band, question.owned_sieves, sieved.lost), {}, {512, 1}, runner);
     }
   }
   return ranges;

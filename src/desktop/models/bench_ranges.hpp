@@ -61,31 +61,29 @@ struct BenchRanges {
 /// Adds what would narrow air and water most. Takes as long as several samples.
 void add_narrowing(BenchRanges& ranges, const UncertainMix& mix, const SampleSize& size, const SliceRunner& runner);
 
-/// A finished sieve test with all that its ranges hang on.
+/// A finished sieve test, or several samples taken as one, with all that its ranges hang on.
 struct TestQuestion {
-  SieveTest test;
+  SievedGrading sieved;
   std::optional<Band> band;
   std::optional<BulkDensity> bulk_density;
-  std::optional<ParticleDensity> particle_density;
   bool laboratory = false;  ///< whether its figures are wanted too
   std::vector<Aperture> owned_sieves;
   std::vector<Aperture> screening;  ///< openings of the screening that is planned
   friend bool operator==(const TestQuestion&, const TestQuestion&) = default;
 };
-/// The finished single test on screen; several samples have their own ribbon and no question.
+/// The finished test on screen; empty without one.
 [[nodiscard]] std::optional<TestQuestion> test_question(const Bench& bench);
 
 struct TestRanges {
   TestQuestion of;
-  GradingRanges grading;
-  std::vector<Aperture> sieves;  ///< in the order of the ranges
+  std::vector<Range> passing;  ///< at each point of the grading
   std::optional<VerdictRanges> verdict;
   LaboratoryRanges laboratory;
   std::vector<FractionRange> fractions;  ///< of screening as the verdict says
   std::vector<OpeningRange> openings;    ///< of the shown choices
   std::vector<FractionRange> screening;  ///< of the screening that is planned
 };
-[[nodiscard]] std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRunner& runner);
+[[nodiscard]] TestRanges ranges_of(const TestQuestion& question, const SliceRunner& runner);
 
 /// "15.9 - 21.3 %" of shares.
 [[nodiscard]] QString share_range_text(const Range& range, int decimals);

@@ -25,23 +25,18 @@ bool same_curve(const GrainSizes& a, const Grading& b) {
 /// The sample a component's grading was measured on: a sieve test of its grain, or all of them taken as one. Empty where it rests on none.
 std::optional<SievedSample> tested_sample(const OpenWorkbook& workbook, const RecordRef& source, const Component& component) {
   std::vector<SieveAnalysis> analyses;
-  SievedSample together;
+  std::vector<SievedSample> samples;
   for (const auto& stored : workbook.sieve_tests_of(source)) {
     auto analysis = analyse(stored.record.test);
     if (!analysis) continue;
     const SievedSample sample = sample_of(stored.record.test, *analysis);
     if (same_curve(component.sizes, analysis->grading)) return sample;
-    if (analyses.empty()) {
-      together = sample;
-    } else {
-      together.dry += sample.dry;
-      ++together.tests;
-    }
+    samples.push_back(sample);
     analyses.push_back(std::move(analysis).value());
   }
   if (analyses.size() < 2) return std::nullopt;
   const auto pooled = pool(analyses);
-  return pooled && same_curve(component.sizes, pooled->grading) ? std::optional(together) : std::nullopt;
+  return pooled && same_curve(component.sizes, pooled->grading) ? std::optional(taken_together(samples)) : std::nullopt;
 }
 
 std::optional<SievedSample> sample_behind(const OpenWorkbook& workbook, const Catalogue& catalogue, const Component& component, const std::optional<RecordRef>& source) {

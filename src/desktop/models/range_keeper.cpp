@@ -75,8 +75,7 @@ void RangeKeeper::work_out_test() {
   test_job_.start([this, question = *asked_of_test_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     stand_behind_the_typing();
     auto ranges = ranges_of(question, on_all_cores_until(stop));
-    if (!ranges) return {};
-    return [this, kept = std::make_shared<const TestRanges>(std::move(*ranges))] {
+    return [this, kept = std::make_shared<const TestRanges>(std::move(ranges))] {
       test_ = kept;
       emit test_changed();
     };
