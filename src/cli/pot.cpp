@@ -151,6 +151,7 @@ class Pot final : public Verb {
     }
     std::vector<Explanation> explanations;
     if (options.explain) explanations = explain(geometry);
+    if (options.explain && filling && filling->measure_out) explanations.push_back(explain_measuring_out(geometry, filling->mix, filling->state));
     if (options.explain && filling && filling->water) {
       explanations.push_back({"water", "theta at each height z: the suction there is the height over free water; see container_capacity",
                               {{"theta at the floor", percent_text(filling->water->water_by_height.front().water.value())},

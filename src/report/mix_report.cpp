@@ -190,8 +190,13 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
   return list;
 }
 
+namespace {
+
+std::string metric_litres(PotVolume volume) { return volume_text(in_ml(volume) / 1000, UnitSystem::metric); }
+
+}  // namespace
+
 std::vector<Explanation> explain(const PotGeometry& pot) {
-  const auto litres = [](PotVolume volume) { return volume_text(in_ml(volume) / 1000, UnitSystem::metric); };
   std::vector<Explanation> list{{"volume_ml", GRITWRIGHT_TEXT("integral of A(z) from the floor to the fill line"),
                                  {{GRITWRIGHT_TEXT("filled depth"), depth_text(pot.filled_depth(), UnitSystem::metric)},
                                   {GRITWRIGHT_TEXT("area at the floor"), figure(in_cm2(pot.area_at(Depth{})), 0) + " cm2"},
@@ -203,16 +208,25 @@ std::vector<Explanation> explain(const PotGeometry& pot) {
                   {{GRITWRIGHT_TEXT("area halfway up"), figure(in_cm2(pot.area_at(pot.filled_depth() * 0.5)), 0) + " cm2"}}, "docs/science/containers.md"});
   if (pot.container().water_fill) {
     list.push_back({"volume_ml", GRITWRIGHT_TEXT("the water fill overrides the lengths; A(z) is scaled by their ratio"),
-                    {{GRITWRIGHT_TEXT("water fill"), litres(pot.volume())}, {GRITWRIGHT_TEXT("by the lengths"), litres(pot.volume_by_lengths())}},
+                    {{GRITWRIGHT_TEXT("water fill"), metric_litres(pot.volume())}, {GRITWRIGHT_TEXT("by the lengths"), metric_litres(pot.volume_by_lengths())}},
                     "docs/science/containers.md"});
   }
-  list.push_back({"measure_out", GRITWRIGHT_TEXT("component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), "
-                                 "fill = volume + mound - bottom layer - top dressing"),
-                  {{GRITWRIGHT_TEXT("mound"), litres(pot.mound_volume())},
-                   {GRITWRIGHT_TEXT("bottom layer"), litres(pot.bottom_layer_volume())},
-                   {GRITWRIGHT_TEXT("top dressing"), litres(pot.top_dressing_volume())}},
-                  "docs/science/packing.md"});
   return list;
+}
+
+Explanation explain_measuring_out(const PotGeometry& pot, const Mix& mix, const MixState& state) {
+  Explanation explanation{"measure_out", GRITWRIGHT_TEXT("component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), "
+                                                         "fill = volume + mound - bottom layer - top dressing"),
+                          {{GRITWRIGHT_TEXT("volume"), metric_litres(pot.volume())},
+                           {GRITWRIGHT_TEXT("mound"), metric_litres(pot.mound_volume())},
+                           {GRITWRIGHT_TEXT("bottom layer"), metric_litres(pot.bottom_layer_volume())},
+                           {GRITWRIGHT_TEXT("top dressing"), metric_litres(pot.top_dressing_volume())},
+                           {GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())},
+                           {GRITWRIGHT_TEXT("spill"), percent_text(counted_spill(mix).value())}},
+                          "docs/science/packing.md"};
+  if (state.shrinkage) explanation.inputs.emplace_back(GRITWRIGHT_TEXT("shrinkage"), percent_text(state.shrinkage->value()));
+  for (std::size_t k = 0; k < mix.components.size(); ++k) explanation.inputs.emplace_back(mix.components[k].name, percent_text(state.loose_shares[k].value()));
+  return explanation;
 }
 
 }  // namespace gritwright

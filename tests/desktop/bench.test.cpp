@@ -213,3 +213,20 @@ TEST_CASE("The demonstration opens whole and computes every figure", "[bench]") 
   CHECK(bench.evaluation().to_measure_out.has_value());
   CHECK(bench.evaluation().faults.empty());
 }
+
+TEST_CASE("What is to be measured out says by which litres, settling, spill and shares it was reckoned", "[bench]") {
+  Bench bench(test_catalogue());
+  bench.open(complete_bench());
+  bool told = false;
+  for (const FigureGroup& group : bench_figures(bench)) {
+    for (const Figure& figure : group.figures) {
+      if (figure.key != QStringLiteral("mixed_litres") && !figure.key.startsWith(QStringLiteral("measure_out_"))) continue;
+      told = true;
+      const QString text = explanation_text(figure);
+      INFO(text.toStdString());
+      for (const char* input : {"volume: ", "mound: ", "bottom layer: ", "top dressing: ", "settling: ", "spill: ", "shrinkage: "}) CHECK(text.contains(QLatin1String(input)));
+      for (const ComponentSheet& component : bench.state().components) CHECK(text.contains(component.name + QStringLiteral(": ")));
+    }
+  }
+  CHECK(told);
+}

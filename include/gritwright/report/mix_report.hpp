@@ -20,7 +20,10 @@ namespace gritwright {
 [[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state);
 [[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water);
 
-/// Volume, areas, and, where there are any, mound, layers and water fill of a container.
+/// Volume, depth, areas and, where there is one, the water fill of a container.
 [[nodiscard]] std::vector<Explanation> explain(const PotGeometry& pot);
+
+/// The litres to measure out for one pot, as "measure_out".
+[[nodiscard]] Explanation explain_measuring_out(const PotGeometry& pot, const Mix& mix, const MixState& state);
 
 }  // namespace gritwright

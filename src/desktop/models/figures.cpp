@@ -169,7 +169,8 @@ FigureGroup litres_group(const Bench& bench) {
   const UnitSystem units = bench.units();
   QString reason = why_no_pot(bench);
   if (const QString no_mix = why_no_packing(bench); !evaluation.to_measure_out && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : semicolon_list({reason, no_mix});
-  const std::vector<Explanation> all = evaluation.pot ? explain(*evaluation.pot) : std::vector<Explanation>{};
+  std::vector<Explanation> measuring;
+  if (evaluation.pot && evaluation.mix_state) measuring.push_back(explain_measuring_out(*evaluation.pot, *evaluation.mix, *evaluation.mix_state));
   Group group(QStringLiteral("litres"), FigureText::tr("To measure out for one pot"), {}, reason);
   FigureGroup rows = group.take();
   const auto add = [&](const QString& key, const QString& label, std::optional<double> litres) {
@@ -178,9 +179,7 @@ FigureGroup litres_group(const Bench& bench) {
       figure.value = QStringLiteral("\u2013");
       figure.reason = reason;
     }
-    for (const Explanation& explanation : all) {
-      if (explanation.figure == "measure_out") figure.explanations.push_back(explanation);
-    }
+    figure.explanations = measuring;
     rows.figures.push_back(figure);
   };
   for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
