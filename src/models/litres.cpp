@@ -6,6 +6,12 @@ namespace gritwright {
 
 LooseVolume loose_volume(Mass dry, BulkDensity density) { return LooseVolume(dry / density.quantity()); }
 
+std::optional<LooseVolume> litres_of_one(const Bag& bag, std::optional<BulkDensity> density) {
+  const auto received = dry_mass_received(bag);
+  if (!received || !density) return bag.volume;
+  return loose_volume(*received * (1.0 / bag.count), *density);
+}
+
 Settling default_settling(Placing placing) {
   switch (placing) {
     case Placing::poured: return Settling(0);

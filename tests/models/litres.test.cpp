@@ -33,3 +33,16 @@ TEST_CASE("Without a jug test a mix settles as published for its placing", "[lit
   CHECK_THAT(default_settling(Placing::shaken_hard_rounded).value(), WithinAbs(0.14, 1e-12));
   CHECK_THAT(default_settling(Placing::shaken_hard_angular).value(), WithinAbs(0.19, 1e-12));
 }
+
+TEST_CASE("One bag has the litres of its dry grain, or those it came with where its mass or litre weight is unknown", "[litres][law]") {
+  Bag bag;
+  bag.count = 3;
+  bag.volume = loose_l(14);
+  CHECK_THAT(in_l(litres_of_one(bag, bulk_g_l(500)).value()), WithinAbs(14, 1e-12));
+  bag.mass_as_bagged = mass_g(7000);
+  bag.moisture_basis = MoistureBasis::oven_dry;
+  CHECK_THAT(in_l(litres_of_one(bag, bulk_g_l(560)).value()), WithinAbs(12.5, 1e-9));
+  CHECK_THAT(in_l(litres_of_one(bag, {}).value()), WithinAbs(14, 1e-12));
+  bag.volume.reset();
+  CHECK_FALSE(litres_of_one(bag, {}));
+}

@@ -2,6 +2,7 @@
 #include <optional>
 #include <vector>
 
+#include "gritwright/domain/bag.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/units.hpp"
 
@@ -9,6 +10,9 @@ namespace gritwright {
 
 /// Loose litres that a dry mass of grain fills. Precondition: density above 0.
 [[nodiscard]] LooseVolume loose_volume(Mass dry, BulkDensity density);
+
+/// Loose litres of one bag: its dry grain by `density`, dry; the litres it came with where its mass or `density` is not known. Empty where neither is.
+[[nodiscard]] std::optional<LooseVolume> litres_of_one(const Bag& bag, std::optional<BulkDensity> density);
 
 /// How a mix is placed in its pot.
 enum class Placing { poured, worked_in, shaken_hard_rounded, shaken_hard_angular };

@@ -25,6 +25,9 @@ inline constexpr Sharpness quick_shake{10};
 /// The same for a class whose mass is spread evenly over log size from `lower` to `upper` (0 < lower < upper), integrated exactly.
 [[nodiscard]] MassShare class_stays_on(Aperture lower, Aperture upper, Aperture opening, Sharpness sharpness);
 
+/// What dust and spilling take of a bag that is screened is less. Common practice, no source.
+inline constexpr Loss most_usual_screening_loss{0.1};
+
 /// What lies between two openings after screening.
 struct ScreenedFraction {
   std::optional<Aperture> from;  ///< the opening it stayed on; absent for what fell through all

@@ -122,9 +122,7 @@ ScreeningView screening_view(const Bench& bench) {
     view.rows.push_back(std::move(row));
   }
   view.balance = balance_of(view, units);
-  // Common practice, no source: what dust and spilling take is less.
-  constexpr double most_lost = .1;
-  if (typed.screened.trimmed().isEmpty() && view.loss && view.loss->value() > most_lost)
+  if (typed.screened.trimmed().isEmpty() && view.loss && *view.loss > most_usual_screening_loss)
     view.missing_much = ScreenedText::tr("Much of what is left of the bag is in no fraction: type how much dry grain was screened.");
   view.is_measured = all_weighed && view.missing_much.isEmpty();
   return view;

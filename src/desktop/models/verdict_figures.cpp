@@ -52,13 +52,6 @@ QString sentence_of(const BagVerdict& judged, UnitSystem units) {
   return VerdictText::tr("Other use, or complain");
 }
 
-/// By its dry grain and the litre weight that mix, screening and stock go by; by the litres it came with where its mass is not known.
-std::optional<LooseVolume> litres_of_one(const Bag& bag, const ComponentEvaluation& component) {
-  const auto received = dry_mass_received(bag);
-  if (!received || !component.component) return bag.volume;
-  return loose_volume(*received * (1.0 / bag.count), dry_bulk_density(component.component->grain));
-}
-
 void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict& judged, std::optional<LooseVolume> bag, UnitSystem units) {
   view.fraction_heading = {VerdictText::tr("fraction"), VerdictText::tr("of the mass"), VerdictText::tr("from a litre"), VerdictText::tr("from a bag"), VerdictText::tr("D50")};
   if (judged.openings.empty()) return;
@@ -146,7 +139,7 @@ VerdictView verdict_view(const Bench& bench) {
     if (judged) {
       for (const Note& note : graded->packing.notes) view.notes << sentence_text(note, units);
       const auto& bag = bench.surroundings().bag;
-      add_fractions(view, *graded, *judged, bag ? litres_of_one(*bag, component) : std::nullopt, units);
+      add_fractions(view, *graded, *judged, bag ? litres_of_one(*bag, component.component ? std::optional(dry_bulk_density(component.component->grain)) : std::nullopt) : std::nullopt, units);
       add_openings(view, *graded, band, bench.surroundings().owned_sieves, units);
     } else {
       reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the wanted grain") : view.notes.takeFirst();
