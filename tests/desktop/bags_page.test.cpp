@@ -313,3 +313,41 @@ TEST_CASE("A corrected weight corrects what came into stock, and one undo takes 
   fill(open, "bag_mass", QStringLiteral("19 kg"));
   CHECK_THAT(left_kg(), WithinRel(15, 1e-9));
 }
+
+TEST_CASE("A bag that was received as the wrong material is put right, in stock too, unless grain of it lies elsewhere", "[bags_page]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "akadama";
+  bag.volume = loose_l(14);
+  bag.mass_as_bagged = mass_g(14 * 595);
+  bag.moisture_basis = MoistureBasis::oven_dry;
+  const RecordRef ref{RecordKind::bag, open.record->add(bag, QStringLiteral("bag")).toStdString()};
+  open.trigger("action_page_bags");
+  open.trigger("action_take_into_stock");
+  QString told;
+  QObject::connect(open.record.get(), &RecordBook::told, [&](const QString& sentence) { told = sentence; });
+  auto* box = open.find<QComboBox>("bag_material");
+  const auto material = [&] { return open.record->workbook().find(Id<Bag>{ref.id})->record.material; };
+  const auto choose = [&](const char* name) {
+    box->setCurrentIndex(box->findData(QString::fromLatin1(name)));
+    emit box->activated(box->currentIndex());
+  };
+  CHECK(box->currentData().toString() == QStringLiteral("akadama"));
+  choose("pumice");
+  CHECK(material() == "pumice");
+  CHECK_THAT(in_g(open.record->workbook().stock_of(ref).value()), WithinRel(14 * 595.0, 1e-9));
+  open.trigger("action_record_undo");
+  CHECK(material() == "akadama");
+  CHECK(box->currentData().toString() == QStringLiteral("akadama"));
+  Fraction fraction;
+  fraction.source = ref;
+  fraction.material = "akadama";
+  fraction.to = aperture_mm(2);
+  fraction.dry_mass = mass_g(100);
+  open.record->add(fraction, QStringLiteral("fraction"));
+  told.clear();
+  choose("pumice");
+  CHECK(material() == "akadama");
+  CHECK(box->currentData().toString() == QStringLiteral("akadama"));
+  CHECK(told.contains(QStringLiteral("keeps its material")));
+}

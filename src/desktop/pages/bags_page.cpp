@@ -11,6 +11,8 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <string>
 #include <utility>
 
 #include "gritwright/formats/number.hpp"
@@ -45,6 +47,13 @@ QString digits(const std::optional<Value>& value, Convert convert) {
 }
 
 Result<double> number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
+
+void fill_with_materials(QComboBox& box, const Catalogue& catalogue) {
+  box.setMinimumHeight(26);
+  box.setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  box.setMinimumContentsLength(8);
+  for (const Material& material : catalogue.materials()) box.addItem(material_words(material.name), to_qt(material.name));
+}
 
 // The mix it last stood in before that day is filled in; the grower sees it in the next field and can mend it.
 Reclaimed reclaimed_from(const Stored<Tree>& tree, const std::optional<std::string>& day) {
@@ -102,10 +111,7 @@ QWidget* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   material_ = new QComboBox(side);
   material_->setObjectName(QStringLiteral("bags_material"));
   material_->setAccessibleName(tr("Material of the bags to receive"));
-  material_->setMinimumHeight(26);
-  material_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  material_->setMinimumContentsLength(8);
-  for (const Material& material : catalogue.materials()) material_->addItem(material_words(material.name), to_qt(material.name));
+  fill_with_materials(*material_, catalogue);
   auto* receive_button = new QPushButton(tr("&Receive bags"), side);
   receive_button->setObjectName(QStringLiteral("bags_receive"));
   receive_button->setAccessibleName(tr("Receive bags of this material"));
@@ -212,7 +218,7 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
   }
   stock_ = new FigurePanel(details);
   form_ = new RecordForm(details);
-  add_arrival_rows();
+  add_arrival_rows(catalogue);
   add_grain_rows();
   add_paper_rows();
   add_reclaimed_rows();
@@ -230,6 +236,20 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
   card->addWidget(form_buttons(details));
   card->addStretch(1);
   return new ColumnScroll(details, this);
+}
+
+void BagsPage::set_material(const std::string& material) {
+  const auto stored = editor_.record();
+  if (!stored || stored->record.material == material) return;
+  const RecordRef bag = ref_to(stored->id);
+  const auto from_it = [&](const auto& other) { return other.record.source == bag; };
+  const auto holds_it = [&](const auto& bin) { return std::ranges::find(bin.record.contents, bag, &BinContent::source) != bin.record.contents.end(); };
+  if (std::ranges::any_of(book_.workbook().all<Fraction>(), from_it) || std::ranges::any_of(book_.workbook().all<Bin>(), holds_it)) {
+    refresh();
+    return emit book_.told(tr("Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.").arg(current_));
+  }
+  editor_.save(tr("material"), [&](Bag& b) { b.material = material; });
+  book_.end_typing();
 }
 
 QWidget* BagsPage::form_buttons(QWidget* details) {
@@ -253,7 +273,13 @@ QWidget* BagsPage::form_buttons(QWidget* details) {
   return buttons;
 }
 
-void BagsPage::add_arrival_rows() {
+void BagsPage::add_arrival_rows(const Catalogue& catalogue) {
+  own_material_ = new QComboBox(form_);
+  own_material_->setObjectName(QStringLiteral("bag_material"));
+  own_material_->setAccessibleName(tr("What is in the bag"));
+  fill_with_materials(*own_material_, catalogue);
+  connect(own_material_, &QComboBox::activated, this, [this](int index) { set_material(own_material_->itemData(index).toString().toStdString()); });
+  form_->add(tr("Material"), own_material_);
   form_->add({QStringLiteral("bag_lot"), tr("&Lot"), Kind::words, tr("as marked on the bag"), editor_.shown([](const Bag& b) { return to_qt(b.lot); }),
               editor_.words(tr("lot"), [](Bag& b, std::string text) { b.lot = std::move(text); })});
   form_->add({QStringLiteral("bag_count"), tr("&Number of bags"), Kind::number, tr("of this lot"), editor_.shown([](const Bag& b) { return QString::number(b.count); }),
@@ -583,6 +609,7 @@ void BagsPage::refresh() {
   gone_->is_back();
   form_->refresh(false);
   title_->setText(comma_list({current_, material_words(stored->record.material)}));
+  own_material_->setCurrentIndex(own_material_->findData(to_qt(stored->record.material)));
   basis_->setCurrentIndex(basis_->findData(static_cast<int>(stored->record.moisture_basis)));
   refresh_stock(*stored);
 }

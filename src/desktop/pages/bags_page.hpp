@@ -66,12 +66,13 @@ class BagsPage : public QWidget {
   QWidget* form_side(const Catalogue& catalogue);
   QWidget* form_buttons(QWidget* details);
   void add_fractions(QWidget* side, QLayout& layout);
-  void add_arrival_rows();
+  void add_arrival_rows(const Catalogue& catalogue);
   void add_grain_rows();
   void add_paper_rows();
   void add_reclaimed_rows();
   /// The fine end of a printed size whose coarse end is not typed yet.
   [[nodiscard]] std::optional<Aperture> typed_size_from() const;
+  void set_material(const std::string& material);
   Problems set_size_from(const QString& text);
   Problems set_size_to(const QString& text);
   Problems set_reclaimed_tree(const QString& text);
@@ -98,6 +99,7 @@ class BagsPage : public QWidget {
   QLabel* fraction_heading_ = nullptr;
   QLineEdit* find_ = nullptr;
   QComboBox* material_ = nullptr;
+  QComboBox* own_material_ = nullptr;  ///< of the bag in front
   QComboBox* basis_ = nullptr;
   QPushButton* take_in_ = nullptr;
   QLabel* empty_ = nullptr;
