@@ -111,9 +111,15 @@ PrintTicks steps_of(const WorkedPlan& plan, const Words& words) {
 PrintSection plan_section(const WorkedPlan& plan, const Words& words) {
   PrintSection section{words(GRITWRIGHT_TEXT("Plan {plan}"), {{"plan", plan.name}}), {steps_of(plan, words)}};
   if (plan.other_pot) section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Into another free pot: {pot}"), {{"pot", *plan.other_pot}}), true});
-  PrintTable table{words.each({GRITWRIGHT_TEXT("untouched"), GRITWRIGHT_TEXT("taken off"), GRITWRIGHT_TEXT("soil line"), GRITWRIGHT_TEXT("mix in the pot")}), {}, {true, true, true, true}};
-  table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, words.units), root_litres(plan.fill, words.units)});
-  section.blocks.emplace_back(table);
+  if (plan.fits) {
+    PrintTable table{words.each({GRITWRIGHT_TEXT("untouched"), GRITWRIGHT_TEXT("taken off"), GRITWRIGHT_TEXT("soil line"), GRITWRIGHT_TEXT("mix in the pot")}), {}, {true, true, true, true}};
+    table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, words.units), root_litres(plan.fill, words.units)});
+    section.blocks.emplace_back(table);
+  } else {
+    PrintTable table{words.each({GRITWRIGHT_TEXT("untouched"), GRITWRIGHT_TEXT("taken off"), GRITWRIGHT_TEXT("new mix for what comes off")}), {}, {true, true, true}};
+    table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), root_litres(plan.fill, words.units)});
+    section.blocks.emplace_back(table);
+  }
   for (const Note& caution : plan.cautions) section.blocks.emplace_back(PrintText{caution_text(caution, words), caution.level == Level::warning});
   return section;
 }
@@ -156,7 +162,8 @@ PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& an
     PrintSection pictures{words(GRITWRIGHT_TEXT("To scale: hatched comes off, grey stays")), {root_drawing(plan, first, RootSide::front, translate), root_drawing(plan, first, RootSide::top, translate)}};
     sheet.sections.push_back(std::move(pictures));
   }
-  if (!answer.stop_table.empty()) sheet.sections.push_back(stop_section(answer, words));
+  // What goes back into its old pot is not cut to a new pot's height.
+  if (!answer.stop_table.empty() && std::ranges::any_of(answer.plans, &WorkedPlan::fits)) sheet.sections.push_back(stop_section(answer, words));
   PrintSection notes{words(GRITWRIGHT_TEXT("Take care")), {}};
   for (const Note& note : answer.notes) notes.blocks.emplace_back(PrintText{caution_text(note, words), note.level == Level::warning});
   notes.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it."))});

@@ -146,3 +146,29 @@ TEST_CASE("The sheet tells the corners to round off, each by both names, and nev
   CHECK(ticks.lines.front().starts_with("Round off the corners along the wall, 21."));
   CHECK(ticks.lines.front().find("old front (now front) up to 3.0 cm deep") != std::string::npos);
 }
+
+TEST_CASE("The sheet of a tree that goes back into its old pot tells no soil line of the new one and no cuts to its height", "[root_plan_sheet]") {
+  RootMassPlan plan = invented_plan();
+  plan.group = SpeciesGroup::conifer;
+  plan.block = BlockBox{BlockForm::box, length_cm(20), length_cm(14), length_cm(9), {}};
+  plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(8)};
+  plan.pot.depth = depth_cm(5);
+  const RootPlanAnswer answer = answered(plan);
+  REQUIRE(std::ranges::none_of(answer.plans, &WorkedPlan::fits));
+  REQUIRE_FALSE(answer.stop_table.empty());
+  const PrintDocument sheet = root_plan_sheet(plan, answer, UnitSystem::metric);
+  bool told = false;
+  for (const PrintSection& section : sheet.sections) {
+    CHECK_FALSE(section.title.starts_with("If the cut"));
+    if (!section.title.starts_with("Plan ")) continue;
+    for (const PrintBlock& block : section.blocks) {
+      if (const auto* table = std::get_if<PrintTable>(&block)) {
+        told = true;
+        CHECK(table->heading == std::vector<std::string>{"untouched", "taken off", "new mix for what comes off"});
+        REQUIRE(table->rows.size() == 1);
+        CHECK(table->rows.front().size() == table->heading.size());
+      }
+    }
+  }
+  CHECK(told);
+}
