@@ -249,3 +249,22 @@ TEST_CASE("Closing the window with an open editor is harmless", "[sieve_table][r
   open.reset();
   SUCCEED("no crash");
 }
+
+TEST_CASE("A sum that stands below a pasted column is left out and told, and a further pan that is no sum stays", "[sieve_table][regression]") {
+  OpenWindow open;
+  QString told;
+  QObject::connect(&open.bench, &Bench::told, [&](const QString& sentence) { told = sentence; });
+  open.go_to_cell(0, amount);
+  const int rows = open.find<QTableView>("sieve_table")->model()->rowCount();
+  QGuiApplication::clipboard()->setText(QStringLiteral("0\r\n40,5\r\n160\r\n150\r\n90\r\n35\r\n15\r\n9\r\n499,5\r\n"));
+  open.trigger("action_paste");
+  CHECK(open.find<QTableView>("sieve_table")->model()->rowCount() == rows);
+  CHECK(open.cell(7, amount) == QStringLiteral("9"));
+  CHECK(told.contains(QStringLiteral("499,5")));
+  open.trigger("action_undo");
+  open.go_to_cell(0, amount);
+  QGuiApplication::clipboard()->setText(QStringLiteral("0\r\n40,5\r\n160\r\n150\r\n90\r\n35\r\n15\r\n9\r\n12\r\n"));
+  open.trigger("action_paste");
+  CHECK(open.find<QTableView>("sieve_table")->model()->rowCount() == rows + 1);
+  CHECK(open.cell(8, amount) == QStringLiteral("12"));
+}

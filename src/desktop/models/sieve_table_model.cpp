@@ -35,6 +35,20 @@ bool is_fine_to_coarse(const std::vector<PanText>& rows) {
   return rows.size() > 1;
 }
 
+/// One column whose last figure is all of those above it together.
+bool ends_with_its_sum(const PastedCells& cells) {
+  constexpr double last_digits = 1e-6;
+  double sum = 0;
+  for (std::size_t row = 0; row < cells.rows.size(); ++row) {
+    const QString text = cells.rows[row].isEmpty() ? QString() : cells.rows[row].front();
+    const auto value = text.isEmpty() ? Result<double>(0) : parse_number(text.toStdString(), DecimalMark::point_or_comma);
+    if (!value) return false;
+    if (row + 1 == cells.rows.size()) return sum > 0 && std::abs(*value - sum) <= last_digits * sum;
+    sum += *value;
+  }
+  return false;
+}
+
 std::string row_place(int row, int pan_row, const char* key) {
   const std::string name = key;
   if (row != pan_row) return "/retained/" + std::to_string(row) + "/" + name;
@@ -287,7 +301,7 @@ bool SieveTableModel::setData(const QModelIndex& index, const QVariant& value, i
 
 QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
   if (component() == nullptr) return {};
-  const PastedCells cells = pasted_cells(text);
+  PastedCells cells = pasted_cells(text);
   if (cells.rows.empty()) return tr("There is nothing to paste: copy rows of numbers first.");
   const int current = bench_.current_component();
   const UnitSystem units = bench_.units();
@@ -301,6 +315,11 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
   const auto cell = [&](std::size_t row, qsizetype column) {
     return column < cells.rows[row].size() ? cells.rows[row][column] : QString();
   };
+  const auto room = static_cast<std::size_t>(std::max(0, rowCount() - from_row));
+  if (!with_openings && !into_sieves && !into_tare && cells.columns == 1 && cells.rows.size() > room && ends_with_its_sum(cells)) {
+    cells.below_pan << cell(cells.rows.size() - 1, 0);
+    cells.rows.pop_back();
+  }
   bool was_turned = false;
   bench_.edit(tr("paste into %1").arg(component()->name), {}, [&](BenchState& state) {
     SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
