@@ -1,6 +1,7 @@
 #include "pages/day_page.hpp"
 
 #include <QComboBox>
+#include <QDate>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
@@ -562,4 +563,21 @@ TEST_CASE("Two trees of the day that are planned into one pot are named with it 
   for (const std::string& name : {pots[0].id.text, std::string("old pine"), std::string("young pine")}) CHECK(told.find(name) != std::string::npos);
   plant(pots[1].id);
   CHECK(open.summary().find("and the same pot") == std::string::npos);
+}
+
+TEST_CASE("A tick taken back is told, and a tick on a day that is still to come asks for its date", "[day_page]") {
+  DayOnScreen open;
+  QStringList told;
+  QObject::connect(open.record.get(), &RecordBook::told, [&](const QString& sentence) { told << sentence; });
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  REQUIRE(told.size() == 1);
+  CHECK_FALSE(told.back().contains(QStringLiteral("still to come")));
+  open.trigger("action_day_tick");
+  REQUIRE(told.size() == 2);
+  CHECK(told.back().contains(QStringLiteral("taken back")));
+  open.type_into("day_date", QDate::currentDate().addMonths(4).toString(Qt::ISODate));
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  CHECK(told.back().contains(QStringLiteral("still to come")));
 }

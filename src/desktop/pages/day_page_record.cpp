@@ -310,7 +310,10 @@ void DayPage::tick() {
     return;
   }
   if (!stored->record.trees[*row].done) return tick_rows(*stored, {*row});
-  if (auto back = take_tick_back(book_.workbook(), catalogue_, *stored, *row, today())) book_.apply(std::move(*back));
+  if (auto back = take_tick_back(book_.workbook(), catalogue_, *stored, *row, today())) {
+    const QString label = to_qt(back->label);
+    if (book_.apply(std::move(*back))) emit book_.told(tr("Done: %1. Undo ticks it off again.").arg(label));
+  }
 }
 
 void DayPage::enter_evening() {
@@ -338,6 +341,7 @@ void DayPage::tick_rows(const Stored<RepottingDay>& stored, const std::vector<st
   if (!book_.apply(std::move(ticked->change))) return;
   QStringList told{tr("Done: %1. Undo gives all back.").arg(label)};
   if (!ground_.below_zero.empty()) told = {tr("Done: %1. By the record %2 is below nothing: count it.").arg(label, to_qt(ground_.below_zero.front().id))};
+  if (stored.record.day > today()) told << tr("By its date the day is still to come: correct the date if the work is done.");
   for (const std::string& tree : ticked->without_cuts) told << tr("The history of tree %1 has no cuts, as its root-mass plan can't be worked out: mend the plan, then tick the tree again.").arg(to_qt(tree));
   emit book_.told(told.join(u' '));
 }
