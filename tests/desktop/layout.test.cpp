@@ -332,3 +332,40 @@ TEST_CASE("What sticks out on several sides of a root mass is one caution", "[la
   const QString line = text.section(QStringLiteral("sticks out"), 1).section(u'\n', 0, 0);
   for (const Direction direction : {Direction::right, Direction::left, Direction::back, Direction::front}) CHECK(line.contains(direction_text(direction)));
 }
+
+TEST_CASE("All columns of the recipes are in sight in large text in a small window", "[layout][large_text][find_parts]") {
+  const int percent = GENERATE(100, 150);
+  OpenWindow open;
+  open.window.resize(1024, 700);
+  open_invented_nursery(open);
+  const LargeText large(percent);
+  open.trigger("action_find_parts");
+  open.bench.edit(QStringLiteral("pot"), {}, [](BenchState& state) { state.pot = complete_bench().pot; });
+  auto* groups = open.find<QComboBox>("find_group");
+  groups->setCurrentIndex(3);
+  emit groups->activated(3);
+  open.window.mix_page().finder().search();
+  open.window.mix_page().finder().job().wait();
+  for (int round = 0; round < 10; ++round) QApplication::processEvents();
+  const auto* table = open.find<QTableWidget>("recipes_table");
+  REQUIRE(table->rowCount() > 0);
+  REQUIRE(table->isVisible());
+  INFO(percent << " %, table " << table->width());
+  CHECK(table->horizontalScrollBar()->maximum() == 0);
+  CHECK(open.window.width() == 1024);
+}
+
+TEST_CASE("The list of a day has room for three trees in large text in a small window", "[layout][large_text][day_page]") {
+  const int percent = GENERATE(100, 150, 200);
+  OpenWindow open;
+  open.window.resize(1024, 700);
+  open_invented_nursery(open);
+  const LargeText large(percent);
+  open.trigger("action_page_day");
+  for (int round = 0; round < 10; ++round) QApplication::processEvents();
+  const auto* table = open.find<QTableView>("day_table");
+  REQUIRE(table->model()->rowCount() > 3);
+  INFO(percent << " %");
+  CHECK(table->viewport()->height() >= table->rowViewportPosition(2) + table->rowHeight(2));
+  CHECK(open.window.size() == QSize(1024, 700));
+}

@@ -12,6 +12,7 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QResizeEvent>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QSplitter>
 #include <QStyledItemDelegate>
@@ -105,7 +106,7 @@ class DayTabs : public QTabWidget {
 
   // Every page scrolls: the one that asks for most must not make a small window taller.
   [[nodiscard]] QSize minimumSizeHint() const override {
-    constexpr int least_page = 120;
+    const int least_page = 8 * fontMetrics().lineSpacing();
     const QSize all = QTabWidget::minimumSizeHint();
     return {all.width(), std::min(all.height(), bar_->sizeHint().height() + least_page)};
   }
@@ -135,7 +136,11 @@ std::string end_of_season() {
 DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
     : QWidget(parent), book_(book), catalogue_(catalogue), lines_(new DayTreesModel(this)), until_(end_of_season()) {
   setObjectName(QStringLiteral("day_page"));
-  auto* layout = new QVBoxLayout(this);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  auto* content = new QWidget(this);
+  whole->addWidget(new ColumnScroll(content, this));
+  auto* layout = new QVBoxLayout(content);
   layout->setContentsMargins(8, 8, 8, 8);
   layout->setSpacing(8);
   layout->addWidget(new CautionBar(QStringLiteral("repotting_day"), tr("Dust and lifting."),
@@ -214,6 +219,9 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
     if (now.isValid() && !filling_) bring_to_front(lines_->lines()[static_cast<std::size_t>(now.row())].id);
   });
   connect(tabs_, &QTabWidget::currentChanged, this, &DayPage::show_season_answer);
+  connect(table_->horizontalHeader(), &QHeaderView::geometriesChanged, this, &DayPage::keep_rows_in_sight);
+  connect(table_->verticalHeader(), &QHeaderView::sectionResized, this, &DayPage::keep_rows_in_sight);
+  connect(table_->verticalHeader(), &QHeaderView::sectionCountChanged, this, &DayPage::keep_rows_in_sight);
   fit_columns();
 }
 
@@ -574,6 +582,16 @@ void DayPage::fit_columns() {
     wanted.push_back(words + around_words);
   }
   columns_->set_wanted(std::move(wanted), std::move(least));
+}
+
+// In large text the page scrolls, rather than that the list of the day has room for half a tree.
+void DayPage::keep_rows_in_sight() {
+  constexpr int rows_in_sight = 3;
+  const QHeaderView& rows = *table_->verticalHeader();
+  const QHeaderView& headings = *table_->horizontalHeader();
+  int height = std::max(headings.sizeHint().height(), headings.minimumHeight()) + table_->horizontalScrollBar()->sizeHint().height() + 2 * table_->frameWidth();
+  for (int row = 0; row < std::min(rows_in_sight, rows.count()); ++row) height += rows.sectionSize(row);
+  if (table_->minimumHeight() != height) table_->setMinimumHeight(height);
 }
 
 void DayPage::changeEvent(QEvent* event) {

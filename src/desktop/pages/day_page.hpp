@@ -86,6 +86,7 @@ class DayPage : public QWidget {
   void add_tree_rows();
   QListWidget* checklist(QWidget* parent, const char* object_name, const QString& title, bool evening);
   void fit_columns();
+  void keep_rows_in_sight();
 
   void refresh();
   void refresh_choices();

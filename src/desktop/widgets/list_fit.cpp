@@ -102,7 +102,7 @@ void ListFit::show_narrow(int room) {
     table_.setColumnHidden(column.column, goes);
     if (goes) room += narrow(column);
   }
-  set_lines(std::clamp(lines_needed(room), 1, room < signs_in_two_lines * sign ? 3 : 2));
+  set_lines(std::clamp(lines_needed(room), 1, room < signs_in_two_lines * sign ? 4 : 2));
 }
 
 int ListFit::lines_needed(int names) const {

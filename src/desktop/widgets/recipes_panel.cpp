@@ -257,8 +257,11 @@ void RecipesPanel::fit() {
   for (const int column : {int(rank), int(air), int(water), int(price), int(score)}) header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
   int taken = 0;
   for (const int column : {int(rank), int(air), int(water), int(price), int(score)}) taken += table_->columnWidth(column);
-  const int least = 18 * fontMetrics().averageCharWidth();
+  const int least = 12 * fontMetrics().averageCharWidth();
   const bool fits = table_->viewport()->width() - taken >= 2 * least;
+  // The page puts below each other what has not as much room side by side; in very large text it can't have it all.
+  constexpr int most_asked_for = 900;
+  table_->setMinimumWidth(std::min(most_asked_for, taken + 2 * least + 2 * table_->frameWidth()));
   for (const int column : {int(parts), int(misses)}) {
     header->setSectionResizeMode(column, fits ? QHeaderView::Stretch : QHeaderView::Interactive);
     if (!fits) table_->setColumnWidth(column, least);
