@@ -74,3 +74,21 @@ TEST_CASE("The value under the cursor is read off the curve and never beyond its
   CHECK_FALSE(chart->reading_at(left_of_all).contains(QStringLiteral("passes")));
   CHECK(chart->reading_at(QPointF(0, 0)).isEmpty());
 }
+
+TEST_CASE("The chart says what its faint curves are", "[grading_series]") {
+  Bench bench(test_catalogue());
+  BenchState state = complete_bench();
+  bench.open(state);
+  CHECK(grading_picture(bench, -1, Curves::on_screen).faint_words.empty());
+  Surroundings around = bench.surroundings();
+  around.earlier.push_back({QStringLiteral("A-0"), {}, bench.evaluation().components[0].analysis->grading});
+  bench.set_surroundings(std::move(around));
+  CHECK(grading_picture(bench, -1, Curves::on_screen).faint_words == QStringList{QStringLiteral("earlier bags")});
+  ReplicateText again;
+  for (const PanText& row : state.components[0].sheet.rows) again.retained.push_back(row.retained);
+  again.pan = state.components[0].sheet.pan.retained;
+  again.dry_mass = state.components[0].sheet.dry_mass;
+  state.components[0].sheet.replicates = {again};
+  bench.open(state);
+  CHECK(grading_picture(bench, -1, Curves::on_screen).faint_words.contains(QStringLiteral("each sample")));
+}

@@ -178,6 +178,8 @@ void paint_air(QPainter& painter, const QRectF& room, const AirOverYears& years)
   const double y = plot.y_of(least_air_of_old_mix.value());
   painter.setPen(QPen(current_colours().fault, 1.5, Qt::DashDotLine));
   painter.drawLine(QPointF(plot.plot().left(), y), QPointF(plot.plot().right(), y));
+  const QFontMetricsF metrics(painter.font());
+  painter.drawText(QRectF(plot.plot().left(), y - metrics.height(), plot.plot().width() - ageing_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, AgeingView::tr("least wanted"));
 }
 
 void paint_gradings(QPainter& painter, const QRectF& room, const AirOverYears& years, UnitSystem units) {

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "curve_look.hpp"
+#include "text.hpp"
 #include "theme.hpp"
 
 namespace gritwright::desktop {
@@ -40,7 +41,7 @@ void ChartFrame::dress() {
 }
 
 ChartFrame::Still ChartFrame::still() const {
-  Still still{{}, picture_->sieves_mm, picture_->band_mm};
+  Still still{{}, picture_->faint_words, picture_->sieves_mm, picture_->band_mm};
   for (const GradingSeries& series : picture_->series)
     if (!series.faint) still.entries.emplace_back(shown_name(series), series.look);
   return still;
@@ -55,13 +56,17 @@ std::vector<ChartFrame::Entry> ChartFrame::legend(double width, const QFont& fon
   const double line = metrics.height() + 4;
   std::vector<Entry> entries;
   QPointF at(key_gap, key_gap);
-  for (const GradingSeries& series : picture_ != nullptr ? picture_->series : std::vector<GradingSeries>{}) {
-    if (series.faint) continue;
-    const QString text = metrics.elidedText(shown_name(series), Qt::ElideMiddle, std::max(60.0, width / 2));
+  const auto add = [&](const QString& name, std::optional<int> look) {
+    const QString text = metrics.elidedText(name, Qt::ElideMiddle, std::max(60.0, width / 2));
     const double taken = swatch_width + key_gap + metrics.horizontalAdvance(text) + 3 * key_gap;
     if (at.x() > key_gap && at.x() + taken > width) at = QPointF(key_gap, at.y() + line);
-    entries.push_back({text, series.look, at});
+    entries.push_back({text, look, at});
     at.rx() += taken;
+  };
+  if (picture_ != nullptr) {
+    for (const GradingSeries& series : picture_->series)
+      if (!series.faint) add(shown_name(series), series.look);
+    if (!picture_->faint_words.empty()) add(comma_list(picture_->faint_words), std::nullopt);
   }
   height = at.y() + line;
   return entries;
@@ -123,7 +128,12 @@ void ChartFrame::paint_legend(QPainter& painter) const {
     const QSize size(static_cast<int>(swatch_width), static_cast<int>(metrics.height()));
     painter.save();
     painter.translate(entry.at);
-    paint_swatch(painter, look_of(entry.look), size);
+    if (entry.look) {
+      paint_swatch(painter, look_of(*entry.look), size);
+    } else {
+      painter.setPen(faint_pen(current_colours().muted));
+      painter.drawLine(QPointF(0, size.height() / 2.0), QPointF(size.width(), size.height() / 2.0));
+    }
     painter.restore();
     painter.setPen(current_colours().palette.color(QPalette::Text));
     painter.drawText(QPointF(entry.at.x() + swatch_width + key_gap, entry.at.y() + metrics.ascent()), entry.text);

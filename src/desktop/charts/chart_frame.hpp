@@ -1,6 +1,7 @@
 #pragma once
 #include <QGraphicsItem>
 #include <QPixmap>
+#include <QStringList>
 #include <array>
 #include <optional>
 #include <utility>
@@ -32,13 +33,14 @@ class ChartFrame : public QGraphicsItem {
  private:
   struct Entry {
     QString text;
-    int look;
+    std::optional<int> look;  ///< absent: of the faint curves
     QPointF at;
   };
 
   /// What stands still in the picture while curves move.
   struct Still {
     std::vector<std::pair<QString, int>> entries;  ///< name and look
+    QStringList faint_words;
     std::vector<double> sieves_mm;
     std::optional<QPointF> band_mm;
     friend bool operator==(const Still&, const Still&) = default;

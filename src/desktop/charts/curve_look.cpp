@@ -18,6 +18,11 @@ QPen line_pen(const CurveLook& look, double width) {
   return pen;
 }
 
+QPen faint_pen(QColor colour) {
+  colour.setAlphaF(0.35F);
+  return QPen(colour, 1.0);
+}
+
 QScatterSeries::MarkerShape chart_marker(CurveLook::Marker marker) {
   switch (marker) {
     case CurveLook::Marker::circle: return QScatterSeries::MarkerShapeCircle;

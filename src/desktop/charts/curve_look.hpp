@@ -16,6 +16,9 @@ namespace gritwright::desktop {
 /// The line of a curve so wide.
 [[nodiscard]] QPen line_pen(const CurveLook& look, double width);
 
+/// Faint enough to stay behind, still a line to follow.
+[[nodiscard]] QPen faint_pen(QColor colour);
+
 [[nodiscard]] QScatterSeries::MarkerShape chart_marker(CurveLook::Marker marker);
 
 /// Line and marker from the painter's origin to `size`.

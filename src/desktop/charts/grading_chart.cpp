@@ -128,12 +128,7 @@ void GradingChart::dress_curve(const Curve& curve, const GradingSeries& series) 
   const bool blend = series.look < 0;
   const CurveLook look = look_of(series.look);
   QPen pen = line_pen(look, blend ? 3.0 : 2.0);
-  if (series.faint) {
-    // Faint enough to stay behind, still a line to follow.
-    QColor colour = look.colour;
-    colour.setAlphaF(0.35F);
-    pen = QPen(colour, 1.0);
-  }
+  if (series.faint) pen = faint_pen(look.colour);
   curve.line->setPen(pen);
   curve.line->setName(series.name);
   curve.points->setColor(look.colour);

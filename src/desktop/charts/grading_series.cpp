@@ -46,6 +46,7 @@ void add_component(GradingPicture& picture, const Bench& bench, std::size_t inde
       picture.ribbon_low_mm_percent.emplace_back(in_mm(sieve->aperture), in_percent(sieve->least));
       picture.ribbon_high_mm_percent.emplace_back(in_mm(sieve->aperture), in_percent(sieve->most));
     }
+    picture.faint_words << SeriesText::tr("each sample");
     faint(SeriesText::tr("%1, sample 1").arg(name), component.analysis->grading);
     for (std::size_t i = 0; i < component.replicates.size(); ++i) {
       if (component.replicates[i].analysis) faint(SeriesText::tr("%1, sample %2").arg(name).arg(i + 2), component.replicates[i].analysis->grading);
@@ -67,6 +68,7 @@ std::optional<QPointF> marked_point(const Bench& bench, int marked_row) {
 }
 
 void add_earlier(GradingPicture& picture, const Bench& bench) {
+  if (!bench.surroundings().earlier.empty()) picture.faint_words << SeriesText::tr("earlier bags");
   for (const EarlierTest& test : bench.surroundings().earlier) {
     GradingSeries series = series_of(test.bag, test.grading, bench.current_component());
     series.faint = true;

@@ -3,6 +3,7 @@
 
 #include <QPointF>
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -23,12 +24,13 @@ struct GradingSeries {
   std::vector<QPointF> points_mm_percent;
   int look = 0;          ///< index of the component's look; -1 the blend
   bool finished = true;  ///< false while the stack is still being worked through
-  bool faint = false;    ///< an earlier bag or one of several samples: behind, without markers and not in the legend
+  bool faint = false;    ///< an earlier bag or one of several samples: behind, without markers; the legend has one line for all of them
 };
 
 struct GradingPicture {
   std::vector<GradingSeries> series;        ///< components in order, the blend last
   std::optional<QPointF> band_mm;           ///< x from, y to
+  QStringList faint_words;                  ///< what the faint curves are; empty without any
   std::vector<double> sieves_mm;            ///< the sieves used, rising: they are the ticks
   std::vector<QPointF> ribbon_low_mm_percent;   ///< least of all samples, or 5 % of what passes, rising; may be empty
   std::vector<QPointF> ribbon_high_mm_percent;  ///< most of all samples, or 95 %, at the same sizes

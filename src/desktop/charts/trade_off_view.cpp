@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <utility>
+#include <vector>
 
 #include "curve_look.hpp"
 #include "text.hpp"
@@ -105,21 +106,24 @@ class Plot {
     painter_.drawText(QRectF(room_.left() + picture_gap, room_.top() + 1.5 * picture_gap, room_.width() - 2 * picture_gap, plot_.top() - room_.top()),
                       Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, title_);
     painter_.setFont(plain);
+    double free_above = room_.bottom();
     for (const double value : up_.ticks()) {
       const double y = plot_.bottom() - plot_.height() * (value - up_.from) / (up_.to - up_.from);
       painter_.setPen(QPen(colours.grid, 1));
       painter_.drawLine(QPointF(plot_.left(), y), QPointF(plot_.right(), y));
+      if (y > free_above) continue;
+      free_above = y - metrics_.height();
       painter_.setPen(colours.muted);
       painter_.drawText(QRectF(room_.left(), y - metrics_.height() / 2, plot_.left() - room_.left() - picture_gap, metrics_.height()), Qt::AlignRight | Qt::AlignVCenter, up_.text(value));
     }
-    double free_from = room_.left();
+    double free_from = plot_.left();  // left of it stands the scale
     for (const double value : across_.ticks()) {
       const double x = plot_.left() + plot_.width() * (value - across_.from) / (across_.to - across_.from);
       painter_.setPen(QPen(colours.grid, 1));
       painter_.drawLine(QPointF(x, plot_.top()), QPointF(x, plot_.bottom()));
       const QString text = across_.text(value);
       const double width = metrics_.horizontalAdvance(text);
-      const double left = std::min(x - width / 2, room_.right() - width);
+      const double left = std::clamp(x - width / 2, plot_.left(), room_.right() - width);
       if (left < free_from) continue;
       painter_.setPen(colours.muted);
       painter_.drawText(QPointF(left, plot_.bottom() + picture_gap / 2 + metrics_.ascent()), text);
@@ -145,15 +149,24 @@ class Plot {
     painter_.setPen(QPen(colours.curves[0].colour, 1.5));
     for (const TradeOffPoint& point : points_)
       if (point.rank == 0) painter_.drawEllipse(place(point), 3, 3);
-    for (const TradeOffPoint& point : points_) {
-      if (point.rank == 0) continue;
+    std::vector<QRectF> taken;  // a number that would stand on another is left out; the better rank is drawn first
+    std::vector<const TradeOffPoint*> listed;
+    for (const TradeOffPoint& point : points_)
+      if (point.rank > 0) listed.push_back(&point);
+    std::ranges::sort(listed, {}, &TradeOffPoint::rank);
+    for (const TradeOffPoint* const each : listed) {
+      const TradeOffPoint& point = *each;
       const QPointF at = place(point);
       painter_.setPen(QPen(colours.palette.color(QPalette::Base), 1));
       painter_.setBrush(colours.blend);
       painter_.drawEllipse(at, 5, 5);
       painter_.setPen(colours.palette.color(QPalette::Text));
-      painter_.drawText(at + QPointF(8, -4), QLocale().toString(point.rank));
       painter_.setBrush(Qt::NoBrush);
+      const QString rank = QLocale().toString(point.rank);
+      const QRectF number(at + QPointF(8, -4 - metrics_.ascent()), QSizeF(metrics_.horizontalAdvance(rank), metrics_.height()));
+      if (std::ranges::any_of(taken, [&](const QRectF& other) { return other.intersects(number); })) continue;
+      taken.push_back(number);
+      painter_.drawText(at + QPointF(8, -4), rank);
     }
   }
 
