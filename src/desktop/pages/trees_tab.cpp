@@ -12,8 +12,11 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <functional>
+#include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
@@ -528,13 +531,15 @@ void TreesTab::refresh() {
 }
 
 void TreesTab::refresh_seen(const Tree& tree) {
-  std::vector<HistoryTable::Row> rows;
+  std::vector<std::pair<std::string, HistoryTable::Row>> by_day;
   const auto add = [&](const std::string& day, const QString& seen, const QString& note) {
-    rows.push_back({{to_qt(day), seen, note}, note.isEmpty() ? seen : QStringLiteral("%1: %2").arg(seen, note)});
+    by_day.push_back({day, {{day_text(day), seen, note}, note.isEmpty() ? seen : QStringLiteral("%1: %2").arg(seen, note)}});
   };
   for (const ConditionEntry& one : tree.conditions) add(one.day, condition_word(one.condition), to_qt(one.note));
   for (const Inspection& one : tree.inspections) add(one.day, tr("looked at"), to_qt(one.note));
-  std::ranges::stable_sort(rows, std::greater<>(), [](const HistoryTable::Row& row) { return row.cells.front(); });
+  std::ranges::stable_sort(by_day, std::greater<>(), &std::pair<std::string, HistoryTable::Row>::first);
+  std::vector<HistoryTable::Row> rows;
+  for (auto& [day, row] : by_day) rows.push_back(std::move(row));
   seen_->show_rows(rows);
 }
 
@@ -550,7 +555,7 @@ void TreesTab::refresh_repottings(const Tree& tree) {
   std::vector<HistoryTable::Row> rows;
   for (auto one = tree.repottings.rbegin(); one != tree.repottings.rend(); ++one) {
     const QString bare_rooted = one->bare_rooted ? tr("yes") : any_bare_rooted ? tr("no") : QString();
-    QStringList cells{to_qt(one->day), id_text(one->container), id_text(one->mix), to_qt(one->plan_name), work_text(one->cut), work_text(one->combed), bare_rooted,
+    QStringList cells{day_text(one->day), id_text(one->container), id_text(one->mix), to_qt(one->plan_name), work_text(one->cut), work_text(one->combed), bare_rooted,
                       share_text(one->removed_share), share_text(one->untouched_share), to_qt(one->note)};
     QString words = repotting_words(cells);
     rows.push_back({std::move(cells), std::move(words)});
