@@ -893,6 +893,14 @@
         <source>sieve</source>
         <translation>Sieb</translation>
     </message>
+    <message>
+        <source>each sample</source>
+        <translation>jede Probe</translation>
+    </message>
+    <message>
+        <source>earlier bags</source>
+        <translation>frühere Säcke</translation>
+    </message>
 </context>
 <context>
     <name>GrainTrace</name>
@@ -1895,7 +1903,7 @@
     </message>
     <message>
         <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
-        <translation>Viel von dem, was vom Sack übrig ist, liegt in keiner Fraktion: tippe, wie viel trockenes Korn gesiebt wurde.</translation>
+        <translation>Viel von dem, was vom Sack übrig ist, liegt in keiner Fraktion: eintippen, wie viel trockenes Korn gesiebt wurde.</translation>
     </message>
 </context>
 <context>
@@ -2322,6 +2330,10 @@
         <source>crumbs wash down</source>
         <translation>Krümel gespült</translation>
     </message>
+    <message>
+        <source>least wanted</source>
+        <translation>mindestens erwünscht</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BackupsCard</name>
@@ -2703,6 +2715,22 @@
     <message>
         <source>&amp;Material to receive</source>
         <translation>Anzunehmendes Ma&amp;terial</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
+        <translation>Sack %1 behält sein Material, weil eine Fraktion oder eine Kiste Korn von ihm enthält: sie zuerst aus der Aufzeichnung nehmen.</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>What is in the bag</source>
+        <translation>Was im Sack ist</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
     </message>
 </context>
 <context>
@@ -3627,6 +3655,14 @@
         <source>empty: of the mix, else as learnt, else 7 %</source>
         <translation>leer: wie bei der Mischung, sonst wie gelernt, sonst 7 %</translation>
     </message>
+    <message>
+        <source>Done: %1. Undo ticks it off again.</source>
+        <translation>Erledigt: %1. Rückgängig hakt ihn wieder ab.</translation>
+    </message>
+    <message>
+        <source>By its date the day is still to come: correct the date if the work is done.</source>
+        <translation>Nach seinem Datum steht der Tag noch bevor: das Datum berichtigen, wenn die Arbeit getan ist.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -4087,15 +4123,15 @@
     </message>
     <message>
         <source>Not known how much of it there is: type it, or leave it open.</source>
-        <translation>Nicht bekannt, wie viel davon da ist: tippe es ein oder lass es offen.</translation>
+        <translation>Nicht bekannt, wie viel davon da ist: eintippen oder offen lassen.</translation>
     </message>
     <message>
         <source>Its bag has no price or no litres: write them down there, or type what a litre costs.</source>
-        <translation>Der Sack hat keinen Preis oder keine Liter: trage sie dort ein oder tippe, was ein Liter kostet.</translation>
+        <translation>Der Sack hat keinen Preis oder keine Liter: beides dort eintragen oder eintippen, was ein Liter kostet.</translation>
     </message>
     <message>
         <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
-        <translation>Nur Säcke haben einen Preis: tippe, was ein Liter hiervon wert ist, oder lass es offen.</translation>
+        <translation>Nur Säcke haben einen Preis: eintippen, was ein Liter hiervon wert ist, oder offen lassen.</translation>
     </message>
 </context>
 <context>
@@ -4347,7 +4383,7 @@
     </message>
     <message>
         <source>what else you go by</source>
-        <translation>wonach Sie sich sonst richten</translation>
+        <translation>wonach man sich sonst richtet</translation>
     </message>
     <message>
         <source>note</source>
@@ -4400,7 +4436,7 @@
     </message>
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
-        <translation>Wie eine Mischung für diese Bäume sein soll, und damit, womit die Suche nach Teilen beginnt. Was die Wurzeln eines Baums vertragen, geht nach der Gruppe auf seiner eigenen Seite. Es ist übliche Praxis, nie der einzige Weg: Ihr Klima, Ihr Wasser und Ihre Hände wissen es besser.</translation>
+        <translation>Wie eine Mischung für diese Bäume sein soll, und damit, womit die Suche nach Teilen beginnt. Was die Wurzeln eines Baums vertragen, geht nach der Gruppe auf seiner eigenen Seite. Es ist übliche Praxis, nie der einzige Weg: das eigene Klima, das eigene Wasser und die eigenen Hände wissen es besser.</translation>
     </message>
 </context>
 <context>
@@ -4499,7 +4535,7 @@
     </message>
     <message>
         <source>A list of bags, sieve tests, pots or trees as a spreadsheet saves it (CSV), or records, one or all, as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
-        <translation>Eine Liste von Säcken, Siebanalysen, Schalen oder Bäumen, wie eine Tabellenkalkulation sie speichert (CSV), oder Einträge, einzelne oder alle, als JSON. Nichts wird übernommen, bevor Sie es sagen; dieselbe Datei zweimal zu übernehmen fügt nichts doppelt hinzu, und ein Rückgängig nimmt alles zurück.</translation>
+        <translation>Eine Liste von Säcken, Siebanalysen, Schalen oder Bäumen, wie eine Tabellenkalkulation sie speichert (CSV), oder Einträge, einzelne oder alle, als JSON. Nichts wird übernommen, bevor es bestätigt ist; dieselbe Datei zweimal zu übernehmen fügt nichts doppelt hinzu, und ein Rückgängig nimmt alles zurück.</translation>
     </message>
     <message>
         <source>pots</source>
@@ -5386,11 +5422,11 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>%1 could not be written: end its name in png, svg, pdf or csv, and choose a folder you may write to.</source>
-        <translation>%1 ließ sich nicht schreiben: den Namen auf png, svg, pdf oder csv enden lassen und einen Ordner wählen, in den Sie schreiben dürfen.</translation>
+        <translation>%1 ließ sich nicht schreiben: den Namen auf png, svg, pdf oder csv enden lassen und einen Ordner wählen, in den geschrieben werden darf.</translation>
     </message>
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
-        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den Sie schreiben dürfen.</translation>
+        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den geschrieben werden darf.</translation>
     </message>
     <message>
         <source>Cl&amp;ear the bench</source>
@@ -6107,11 +6143,11 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>One of your pots</source>
-        <translation>Eine Ihrer Schalen</translation>
+        <translation>Eine eigene Schale</translation>
     </message>
     <message>
         <source>&amp;Your pots</source>
-        <translation>Ihre S&amp;chalen</translation>
+        <translation>Eigene S&amp;chalen</translation>
     </message>
     <message>
         <source>Wick or ground</source>
@@ -7936,7 +7972,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>No plan is worked out here yet. Begin one and enter its root mass and pot: then its sheet can go on paper.</source>
-        <translation>Hier ist noch kein Plan ausgerechnet. Beginne einen und gib Ballen und Schale ein: dann kann sein Blatt zu Papier.</translation>
+        <translation>Hier ist noch kein Plan ausgerechnet. Einen beginnen und Ballen und Schale eingeben: dann kann sein Blatt zu Papier.</translation>
     </message>
 </context>
 <context>
@@ -8769,7 +8805,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
-        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den Sie schreiben dürfen.</translation>
+        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den geschrieben werden darf.</translation>
     </message>
 </context>
 <context>
@@ -9115,7 +9151,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
-        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den Sie schreiben dürfen.</translation>
+        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den geschrieben werden darf.</translation>
     </message>
 </context>
 <context>
@@ -13420,11 +13456,15 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>one and the same pot is planned for {trees}; choose another for all but one, unless you have several of it</source>
-        <translation>ein und dieselbe Schale ist für {trees} geplant; wähle für alle bis auf einen eine andere, außer du hast mehrere davon</translation>
+        <translation>ein und dieselbe Schale ist für {trees} geplant; für alle bis auf einen eine andere wählen, außer es sind mehrere davon da</translation>
     </message>
     <message>
         <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
         <translation>der Schnitt geht {depth_cm} cm unter dem Stammfuß durch, er stünde frei; unten abnehmen, oder eingeben, wie weit die alte Oberseite gehen darf</translation>
+    </message>
+    <message>
+        <source>new mix for what comes off</source>
+        <translation>neue Mischung für das Abgenommene</translation>
     </message>
 </context>
 </TS>

@@ -893,6 +893,14 @@
         <source>sieve</source>
         <translation>tamiz</translation>
     </message>
+    <message>
+        <source>each sample</source>
+        <translation>cada muestra</translation>
+    </message>
+    <message>
+        <source>earlier bags</source>
+        <translation>sacos anteriores</translation>
+    </message>
 </context>
 <context>
     <name>GrainTrace</name>
@@ -2322,6 +2330,10 @@
         <source>crumbs wash down</source>
         <translation>fragmentos bajan</translation>
     </message>
+    <message>
+        <source>least wanted</source>
+        <translation>mínimo deseado</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BackupsCard</name>
@@ -2703,6 +2715,22 @@
     <message>
         <source>&amp;Material to receive</source>
         <translation>&amp;Material que se recibe</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
+        <translation>El saco %1 conserva su material, porque una fracción o una cubeta contiene grano suyo: quítelos antes del registro.</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>What is in the bag</source>
+        <translation>Qué hay en el saco</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
     </message>
 </context>
 <context>
@@ -3626,6 +3654,14 @@
     <message>
         <source>empty: of the mix, else as learnt, else 7 %</source>
         <translation>vacío: lo de la mezcla, si no lo aprendido o 7 %</translation>
+    </message>
+    <message>
+        <source>Done: %1. Undo ticks it off again.</source>
+        <translation>Hecho: %1. Deshacer lo marca de nuevo.</translation>
+    </message>
+    <message>
+        <source>By its date the day is still to come: correct the date if the work is done.</source>
+        <translation>Según su fecha el día aún está por venir: corrija la fecha si el trabajo está hecho.</translation>
     </message>
 </context>
 <context>
@@ -13425,6 +13461,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
         <translation>el corte pasa {depth_cm} cm por debajo de la base del tronco, que quedaría al aire; quite por debajo, o indique hasta dónde puede quitarse la antigua cara superior</translation>
+    </message>
+    <message>
+        <source>new mix for what comes off</source>
+        <translation>mezcla nueva para lo que se quita</translation>
     </message>
 </context>
 </TS>

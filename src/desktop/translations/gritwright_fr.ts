@@ -893,6 +893,14 @@
         <source>sieve</source>
         <translation>tamis</translation>
     </message>
+    <message>
+        <source>each sample</source>
+        <translation>chaque échantillon</translation>
+    </message>
+    <message>
+        <source>earlier bags</source>
+        <translation>sacs précédents</translation>
+    </message>
 </context>
 <context>
     <name>GrainTrace</name>
@@ -2322,6 +2330,10 @@
         <source>crumbs wash down</source>
         <translation>miettes descendues</translation>
     </message>
+    <message>
+        <source>least wanted</source>
+        <translation>minimum souhaité</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BackupsCard</name>
@@ -2703,6 +2715,22 @@
     <message>
         <source>&amp;Material to receive</source>
         <translation>&amp;Matériau à réceptionner</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
+        <translation>Le sac %1 garde son matériau, car une fraction ou une caisse contient de son grain&#xa0;: retirez-les d’abord du registre.</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>matériau</translation>
+    </message>
+    <message>
+        <source>What is in the bag</source>
+        <translation>Ce que contient le sac</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matériau</translation>
     </message>
 </context>
 <context>
@@ -3626,6 +3654,14 @@
     <message>
         <source>empty: of the mix, else as learnt, else 7 %</source>
         <translation>vide&#xa0;: comme le mélange, sinon comme appris, sinon 7 %</translation>
+    </message>
+    <message>
+        <source>Done: %1. Undo ticks it off again.</source>
+        <translation>Fait&#xa0;: %1. Annuler le coche à nouveau.</translation>
+    </message>
+    <message>
+        <source>By its date the day is still to come: correct the date if the work is done.</source>
+        <translation>D’après sa date, le jour est encore à venir&#xa0;: corrigez la date si le travail est fait.</translation>
     </message>
 </context>
 <context>
@@ -13425,6 +13461,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
         <translation>la coupe passe {depth_cm} cm sous la base du tronc, qui resterait à nu&#xa0;; prenez par le dessous, ou saisissez jusqu’où l’ancien dessus peut être ôté</translation>
+    </message>
+    <message>
+        <source>new mix for what comes off</source>
+        <translation>mélange neuf pour ce qui est ôté</translation>
     </message>
 </context>
 </TS>

@@ -888,6 +888,14 @@
         <source>sieve</source>
         <translation>ふるい</translation>
     </message>
+    <message>
+        <source>each sample</source>
+        <translation>各試料</translation>
+    </message>
+    <message>
+        <source>earlier bags</source>
+        <translation>以前の袋</translation>
+    </message>
 </context>
 <context>
     <name>GrainTrace</name>
@@ -2310,6 +2318,10 @@
         <source>crumbs wash down</source>
         <translation>細粒が流れ落ちる</translation>
     </message>
+    <message>
+        <source>least wanted</source>
+        <translation>望ましい下限</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BackupsCard</name>
@@ -2691,6 +2703,22 @@
     <message>
         <source>&amp;Material to receive</source>
         <translation>受け入れる資材(&amp;M)</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
+        <translation>袋 %1 の資材は変えられません。区分か保管容器にこの袋の粒が入っています。先にそれを記録から外してください。</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>資材</translation>
+    </message>
+    <message>
+        <source>What is in the bag</source>
+        <translation>袋の中身</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>資材</translation>
     </message>
 </context>
 <context>
@@ -3614,6 +3642,14 @@
     <message>
         <source>empty: of the mix, else as learnt, else 7 %</source>
         <translation>空欄：配合の値、なければこれまでの実績、なければ 7 %</translation>
+    </message>
+    <message>
+        <source>Done: %1. Undo ticks it off again.</source>
+        <translation>済み：%1。「元に戻す」で再び済みになります。</translation>
+    </message>
+    <message>
+        <source>By its date the day is still to come: correct the date if the work is done.</source>
+        <translation>日付ではこの日はまだ先です。作業が済んでいるなら日付を直してください。</translation>
     </message>
 </context>
 <context>
@@ -13400,6 +13436,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the cut passes {depth_cm} cm under the base of the trunk, which would stand bare; take it from below, or enter how far the old top may be taken</source>
         <translation>切断面が株元の {depth_cm} cm 下を通り、株元がむき出しになります。下側から取るか、元の上面をどこまで取ってよいかを入力してください</translation>
+    </message>
+    <message>
+        <source>new mix for what comes off</source>
+        <translation>取り除く分の新しい用土</translation>
     </message>
 </context>
 </TS>
