@@ -20,9 +20,9 @@ enum Score { operators_score, lost_score, first_class_score };
 const double reading_deviation = 1 / std::sqrt(12.0);
 
 /// A grading as it could have come out.
-class DrawnTest {
+class DrawnSieving {
  public:
-  explicit DrawnTest(const SievedGrading& sieved) : grading_(sieved.grading, sieving_spread(sieved.grading, sieved.particle_density, sieved.sample)) {}
+  explicit DrawnSieving(const SievedGrading& sieved) : grading_(sieved.grading, sieving_spread(sieved.grading, sieved.particle_density, sieved.sample)) {}
 
   [[nodiscard]] std::size_t dimensions() const { return first_class_score + grading_.classes(); }
   [[nodiscard]] Grading draw(std::span<const double> scores) {
@@ -126,36 +126,40 @@ BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, 
 }
 
 std::vector<Grading> drawn_gradings(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
-  const DrawnTest drawing(sieved);
+  const DrawnSieving drawing(sieved);
   std::vector<Grading> draws(size.draws);
   over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
-               DrawnTest mine = drawing;
+               DrawnSieving mine = drawing;
                for (std::size_t i = first; i < last; ++i)
                  draws[i] = mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions()));
              });
   return draws;
 }
 
-}  // namespace
-
-SievedGrading sieved_grading(const SieveTest& test, const SieveAnalysis& analysis) {
-  return {analysis.grading, analysis.pan, lost_share(analysis), test.particle_density, sample_of(test, analysis)};
-}
-
-SievedGrading sieved_grading(const PooledTests& pooled, std::span<const SievedSample> samples, std::optional<ParticleDensity> density) {
-  return {pooled.grading, pooled.pan, lost_share(pooled), density, taken_together(samples)};
-}
-
-std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
-  const std::vector<Grading> draws = drawn_gradings(sieved, size, runner);
-  std::vector<double> values(size.draws);
+/// At each point of the gradings. Precondition: at least one, all of the same sizes.
+std::vector<Range> passing_of(std::span<const Grading> draws) {
+  std::vector<double> values(draws.size());
   std::vector<Range> ranges;
-  for (std::size_t i = 0; i < sieved.grading.points.size(); ++i) {
+  for (std::size_t i = 0; i < draws.front().points.size(); ++i) {
     std::ranges::transform(draws, values.begin(), [&](const Grading& drawn) { return drawn.points[i].passing.value(); });
     ranges.push_back(range_of(values));
   }
   return ranges;
+}
+
+}  // namespace
+
+SievedGrading sieved_grading(const SieveTest& test, const SieveAnalysis& analysis) {
+  return {analysis.grading, analysis.pan, test.particle_density, sample_of(test, analysis)};
+}
+
+SievedGrading sieved_grading(const PooledTests& pooled, std::span<const SievedSample> samples, std::optional<ParticleDensity> density) {
+  return {pooled.grading, pooled.pan, density, taken_together(samples, pooled)};
+}
+
+std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
+  return passing_of(drawn_gradings(sieved, size, runner));
 }
 
 BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<double>> passing_draws, std::span<const Band> bands) {
@@ -196,10 +200,11 @@ GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysi
   };
   GradingRanges ranges;
   const std::size_t sieves = analysis.sieves.size();
+  // The analysis lists sieves coarse to fine, the grading fine to coarse.
+  ranges.passing = passing_of(draws);
+  std::ranges::reverse(ranges.passing);
   for (std::size_t i = 0; i < sieves; ++i) {
-    // The analysis lists sieves coarse to fine, the grading fine to coarse.
     const std::size_t at = sieves - 1 - i;
-    ranges.passing.push_back(range_of(gather([&](const Grading& drawn) { return drawn.points[at].passing.value(); })));
     ranges.retained.push_back(range_of(gather([&](const Grading& drawn) {
       return (at + 1 == sieves ? 1 : drawn.points[at + 1].passing.value()) - drawn.points[at].passing.value();
     })));
@@ -208,30 +213,32 @@ GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysi
   ranges.percentiles_mm = std::move(sizes.percentiles_mm);
   ranges.uniformity = sizes.uniformity;
   ranges.bands = std::move(sizes.bands);
-  const double weighing_g = in_g(test.resolution) * reading_deviation;
-  const double total_g = weighing_g * std::sqrt(static_cast<double>(sieves + 1));
+  const SievedSample sample = sample_of(test, analysis);
+  const double weighing_g = in_g(sample.resolution) * reading_deviation;
+  // A tared pan was weighed twice.
+  const double total_g = weighing_g * std::sqrt(static_cast<double>(sample.weighings * (static_cast<int>(sieves) + 1)));
   if (analysis.total) ranges.total_g = rounded(in_g(*analysis.total), total_g);
   const bool weighed_start = test.dry_mass && test.basis == PercentBasis::original;
   if (analysis.base) ranges.base_g = rounded(in_g(*analysis.base), weighed_start ? weighing_g : total_g);
   if (analysis.loss && test.dry_mass)
-    ranges.loss = rounded(analysis.loss->value(), std::hypot(total_g, weighing_g) / in_g(*test.dry_mass));
+    ranges.loss = rounded(analysis.loss->value(), std::hypot(total_g, weighing_g) * (1 + test.moisture.value()) / in_g(*test.dry_mass));
   return ranges;
 }
 
 std::optional<VerdictRanges> verdict_ranges(const SievedGrading& sieved, const Band& wanted, const PackingDensityOf& packing, const VerdictLimits& limits,
                                             const SampleSize& size, const SliceRunner& runner) {
-  const auto reached = judge(sieved.grading, wanted, limits, {}, packing, sieved.lost);
+  const auto reached = judge(sieved.grading, wanted, limits, {}, packing, sieved.sample.lost);
   if (!reached.value) return std::nullopt;
-  const DrawnTest drawing(sieved);
+  const DrawnSieving drawing(sieved);
   std::vector<double> in_band(size.draws), finer(size.draws), coarser(size.draws), usable(size.draws), same(size.draws);
   over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
-               DrawnTest mine = drawing;
+               DrawnSieving mine = drawing;
                for (std::size_t i = first; i < last; ++i) {
                  const auto scores = points.subspan((i - first) * mine.dimensions(), mine.dimensions());
                  Grading grading = mine.draw(scores);
                  settle_ends(sieved.grading, grading);
-                 const auto drawn = judge(grading, wanted, limits, {}, packing, DrawnTest::lost_in_draw(scores, sieved.lost));
+                 const auto drawn = judge(grading, wanted, limits, {}, packing, DrawnSieving::lost_in_draw(scores, sieved.sample.lost));
                  const BagVerdict& verdict = drawn.value.value();
                  in_band[i] = verdict.in_band.value();
                  finer[i] = verdict.finer.value();
@@ -281,7 +288,7 @@ std::vector<OpeningRange> opening_ranges(const SievedGrading& sieved, const Band
   runner(choices.size(), [&](std::size_t k) {
     std::vector<double> kept, usable, dust;
     for (const Grading& grading : gradings) {
-      const auto drawn = opening_choice(grading, wanted, choices[k].coarse, choices[k].fine, limits, {}, sieved.lost);
+      const auto drawn = opening_choice(grading, wanted, choices[k].coarse, choices[k].fine, limits, {}, sieved.sample.lost);
       kept.push_back(drawn ? drawn->kept.value() : 0);
       usable.push_back(drawn ? drawn->usable.value() : 0);
       dust.push_back(drawn ? drawn->dust.value() : 0);

@@ -4,7 +4,9 @@
 #include <cmath>
 #include <numbers>
 #include <span>
+#include <variant>
 
+#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/packing.hpp"
 
 namespace gritwright {
@@ -21,9 +23,11 @@ const double rounding_deviation = 1 / std::sqrt(12.0);
 
 SievedSample sample_of(const SieveTest& test, const SieveAnalysis& analysis) {
   SievedSample sample;
-  sample.resolution = test.resolution;
+  sample.lost = lost_share(analysis);
   if (analysis.base) {
     sample.dry = *analysis.base;
+    sample.resolution = test.resolution * (1 / (1 + test.moisture.value()));
+    sample.weighings = std::holds_alternative<GrossTare>(test.pan) ? 2 : 1;
   } else if (test.bulk_density) {
     Mass sum{};
     const auto add = [&](const Retained& retained) {
@@ -33,23 +37,23 @@ SievedSample sample_of(const SieveTest& test, const SieveAnalysis& analysis) {
     add(test.pan);
     if (sum > Mass{}) sample.dry = sum;
   }
-  if (test.basis == PercentBasis::original && analysis.loss) {
-    // What washed out is not lost, and a loss can't be more than what passes the finest sieve.
-    sample.lost = MassShare(std::clamp(analysis.loss->value(), 0.0, analysis.grading.points.front().passing.value()));
-  }
   return sample;
 }
 
-SievedSample taken_together(std::span<const SievedSample> samples) {
-  SievedSample together{Mass{}, {}, {}, 0};
-  Mass lost{};
+SievedSample taken_together(std::span<const SievedSample> samples, const PooledTests& pooled) {
+  SievedSample together{Mass{}, {}, lost_share(pooled), 0, 1};
+  double weights = 0, squares = 0;
   for (const SievedSample& sample : samples) {
     together.dry += sample.dry;
-    lost += sample.dry * sample.lost.value();
     together.resolution = std::max(together.resolution, sample.resolution);
-    together.tests += sample.tests;
+    together.weighings += sample.weighings;
+    const double weight = pooled.base ? in_kg(sample.dry) : 1;
+    weights += weight;
+    squares += weight * weight;
   }
-  together.lost = MassShare(lost / together.dry);
+  double apart = 1;
+  for (const Agreement& sieve : pooled.agreement) apart = std::max(apart, (sieve.most - sieve.least).value() / sieve.limit.value());
+  together.operators = apart * std::sqrt(squares) / weights;
   return together;
 }
 
@@ -61,14 +65,14 @@ SievingSpread sieving_spread(const GrainSizes& sizes, std::optional<ParticleDens
     return spread;
   }
   const double grain_g_l = density ? in_g_l(*density) : 1000;
-  const double weighing_g = in_g(sample.resolution) * rounding_deviation * std::sqrt(static_cast<double>(sample.tests));
+  const double weighing_g = in_g(sample.resolution) * rounding_deviation * std::sqrt(static_cast<double>(sample.weighings));
   for (const SizeClass& each : classes) {
     const double size_m = in_mm(each.size) / 1000;
     const double grain_kg = std::numbers::pi / 6 * grain_g_l * size_m * size_m * size_m;
     const double class_kg = each.share.value() * in_kg(sample.dry);
     spread.class_masses.push_back(std::min(widest_class_deviation, std::hypot(std::sqrt(grain_kg / class_kg), weighing_g / 1000 / class_kg)));
   }
-  spread.operators = 1 / std::sqrt(static_cast<double>(sample.tests));
+  spread.operators = sample.operators;
   spread.lost = sample.lost.value();
   return spread;
 }

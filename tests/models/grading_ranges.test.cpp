@@ -7,6 +7,7 @@
 #include <numbers>
 #include <random>
 #include <span>
+#include <variant>
 
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
@@ -317,10 +318,10 @@ TEST_CASE("Two equal samples taken as one narrow the verdict by the root of two,
   const std::array samples{sample_of(test, analysis), sample_of(test, analysis)};
   const SievedGrading one = sieved_grading(test, analysis);
   const SievedGrading both = sieved_grading(pool(analyses).value(), samples, test.particle_density);
-  CHECK(both.lost == one.lost);
+  CHECK_THAT(both.sample.lost.value(), WithinAbs(one.sample.lost.value(), 1e-12));
   CHECK(both.pan == one.pan);
   CHECK_THAT(in_g(both.sample.dry), WithinAbs(2 * in_g(one.sample.dry), 1e-9));
-  CHECK(both.sample.tests == 2);
+  CHECK(both.sample.weighings == 2);
   const Band wanted{aperture_mm(2), aperture_mm(5.6)};
   const PackingDensityOf packing = fraction_packing(analysis.grading, {}, {}).of;
   const auto of_one = verdict_ranges(one, wanted, packing);
@@ -338,16 +339,74 @@ TEST_CASE("Two equal samples taken as one narrow the verdict by the root of two,
   }
 }
 
+namespace {
+
+/// The sample of both tests, as the verdict rests on it.
+SievedSample together_of(const SieveTest& a, const SieveTest& b) {
+  const std::array analyses{analyse(a).value(), analyse(b).value()};
+  const std::array samples{sample_of(a, analyses[0]), sample_of(b, analyses[1])};
+  return taken_together(samples, pool(analyses).value());
+}
+
+}  // namespace
+
 // 400 g of which 8 g were lost and 100 g of which 1 g: 9 of 500 g.
 TEST_CASE("Samples taken together weigh what they lost by their mass and keep the coarser balance", "[grading_ranges][law]") {
-  const std::array samples{SievedSample{mass_g(400), mass_g(0.1), MassShare(0.02), 1}, SievedSample{mass_g(100), mass_g(1), MassShare(0.01), 1}};
-  const SievedSample together = taken_together(samples);
+  const SievedSample together = together_of(test_of({{8, 0}, {4, 200}, {2, 172}}, 20, 400, 0.1), test_of({{8, 0}, {4, 50}, {2, 44}}, 5, 100, 1));
   CHECK_THAT(in_g(together.dry), WithinAbs(500, 1e-9));
   CHECK_THAT(together.lost.value(), WithinAbs(9.0 / 500, 1e-12));
   CHECK(together.resolution == mass_g(1));
-  CHECK(together.tests == 2);
-  const SievedSample alone = taken_together(std::span(samples).first(1));
-  CHECK_THAT(in_g(alone.dry), WithinAbs(400, 1e-9));
-  CHECK_THAT(alone.lost.value(), WithinAbs(0.02, 1e-15));
-  CHECK(alone.tests == 1);
+  CHECK(together.weighings == 2);
+}
+
+// Weights .8 and .2: the operator's deviation is that of a mean, sqrt(.64 + .04).
+TEST_CASE("A small sample beside a large one helps by its weight in the pool alone", "[grading_ranges][law]") {
+  CHECK_THAT(together_of(usual_bag(), usual_bag(0.25)).operators, WithinAbs(std::sqrt(0.68), 1e-9));
+  CHECK_THAT(together_of(usual_bag(), usual_bag()).operators, WithinAbs(1 / std::numbers::sqrt2, 1e-9));
+  CHECK(together_of(usual_bag(), usual_bag(0.01)).operators > 0.985);
+}
+
+TEST_CASE("Samples that lie apart widen the verdict by as much as they exceed the repeat limit", "[grading_ranges][law]") {
+  const SieveTest one = test_of({{8, 0}, {5.6, 600}, {4, 700}, {2, 600}}, 100, 2000, 0.1);
+  const SieveTest other = test_of({{8, 0}, {5.6, 800}, {4, 500}, {2, 500}}, 200, 2000, 0.1);
+  const std::array analyses{analyse(one).value(), analyse(other).value()};
+  const PooledTests pooled = pool(analyses).value();
+  double apart = 0;
+  for (const Agreement& sieve : pooled.agreement) apart = std::max(apart, (sieve.most - sieve.least).value() / sieve.limit.value());
+  REQUIRE(apart > 1.5);
+  const std::array samples{sample_of(one, analyses[0]), sample_of(other, analyses[1])};
+  const SievedGrading both = sieved_grading(pooled, samples, one.particle_density);
+  CHECK_THAT(both.sample.operators, WithinRel(apart / std::numbers::sqrt2, 1e-9));
+  const Band wanted{aperture_mm(2), aperture_mm(5.6)};
+  const auto packing = fraction_packing(both.grading, {}, {}).of;
+  const auto width = [&](const SievedGrading& sieved) {
+    const Range range = verdict_ranges(sieved, wanted, packing).value().in_band;
+    return range.high - range.low;
+  };
+  SievedGrading agreeing = both;
+  agreeing.sample.operators = 1 / std::numbers::sqrt2;
+  CHECK(width(both) > 1.3 * width(agreeing));
+}
+
+TEST_CASE("What was lost of a sample with crumbs is a share of the grain without them", "[grading_ranges][law][regression]") {
+  SieveTest test = test_of({{8, 0}, {4, 200}, {2, 160}}, 20, 400, 0.1);
+  test.rows[1].crumbs = MassShare(0.5);
+  const SieveAnalysis analysis = analyse(test).value();
+  // 20 g of 400 g less 100 g of crumbs.
+  CHECK_THAT(sample_of(test, analysis).lost.value(), WithinAbs(20.0 / 300, 1e-9));
+}
+
+TEST_CASE("A tared pan is weighed twice, and the balance errs by less dry grain the damper it is", "[grading_ranges][law]") {
+  SieveTest net = test_of({{8, 0}, {4, 200}, {2, 160}}, 38, 400, 0.1);
+  SieveTest tared = net;
+  for (SieveRow& row : tared.rows) row.retained = GrossTare{std::get<Mass>(row.retained) + mass_g(50), mass_g(50)};
+  tared.pan = GrossTare{mass_g(88), mass_g(50)};
+  const auto total_width = [](const SieveTest& test) {
+    const Range range = grading_ranges(test, analyse(test).value()).total_g.value();
+    return range.high - range.low;
+  };
+  CHECK_THAT(total_width(tared) / total_width(net), WithinAbs(std::numbers::sqrt2, 1e-9));
+  SieveTest damp = net;
+  damp.moisture = Moisture(0.25);
+  CHECK_THAT(total_width(net) / total_width(damp), WithinAbs(1.25, 1e-9));
 }

@@ -6,8 +6,8 @@
 #include "gritwright/domain/sieve_test.hpp"
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/range.hpp"
-#include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/models/sieving_spread.hpp"
 #include "gritwright/models/slice_runner.hpp"
 
@@ -36,8 +36,7 @@ struct GradingRanges {
 /// A grading as sieved, of one test or of several that pool() took as one, with what it rests on.
 struct SievedGrading {
   Grading grading;
-  MassShare pan{};   ///< what lay under the finest sieve
-  MassShare lost{};  ///< what the curve counts as finer than every sieve although it was found nowhere
+  MassShare pan{};  ///< what lay under the finest sieve
   std::optional<ParticleDensity> particle_density;
   SievedSample sample;
   friend bool operator==(const SievedGrading&, const SievedGrading&) = default;

@@ -6,6 +6,7 @@
 #include "gritwright/domain/grading.hpp"
 #include "gritwright/domain/sieve_test.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/units.hpp"
 
 namespace gritwright {
@@ -13,18 +14,20 @@ namespace gritwright {
 /// What a grading rests on.
 struct SievedSample {
   Mass dry = mass_g(300);  ///< of all tests together, > 0
-  Mass resolution{};       ///< of the balance
+  Mass resolution{};       ///< of the balance, for dry grain
   MassShare lost{};        ///< share of the base that was lost and counts with the pan
-  int tests = 1;           ///< pooled, >= 1
+  int weighings = 1;       ///< that the mass of each class comes from, >= 1
+  double operators = 1;    ///< operator deviations the passing is off by at a score of 1: fewer for several tests, more where they lie apart
   friend bool operator==(const SievedSample&, const SievedSample&) = default;
 };
 
 /// The sample of one test; a test in litres weighs its litres by its bulk density, 300 g where that is unknown.
 [[nodiscard]] SievedSample sample_of(const SieveTest& test, const SieveAnalysis& analysis);
 
-/// The samples of tests that pool() takes as one: their masses add up, what they lost is weighed by mass, the coarsest balance counts.
-/// Precondition: at least one.
-[[nodiscard]] SievedSample taken_together(std::span<const SievedSample> samples);
+/// The sample of tests that were pooled: their masses add up and the coarsest balance counts; each test helps by its weight in the pool,
+/// and where they lie farther apart than the repeat limit the operator was off by as much more (assumption). Precondition: `samples` are of
+/// those tests, at least one.
+[[nodiscard]] SievedSample taken_together(std::span<const SievedSample> samples, const PooledTests& pooled);
 
 /// How well a grading is known.
 struct SievingSpread {

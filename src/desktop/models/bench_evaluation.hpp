@@ -17,6 +17,7 @@
 #include "gritwright/models/pot_geometry.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/models/sieve_pooling.hpp"
+#include "gritwright/models/sieving_spread.hpp"
 #include "gritwright/result.hpp"
 #include "mix_learning.hpp"
 
@@ -54,7 +55,8 @@ struct ComponentEvaluation {
   std::optional<Mass> still_in_stack;
   std::vector<std::optional<Mass>> net;   ///< by row, the pan last; gross less tare
   std::vector<ReplicateEvaluation> replicates;  ///< as many as on the sheet
-  std::optional<PooledTests> pooled;            ///< of the finished samples, where there are two or more
+  std::vector<SievedSample> samples;            ///< of the finished ones, in their order
+  std::optional<PooledTests> pooled;            ///< of them, where there are two or more
   std::optional<Component> component;     ///< as it goes into the mix; needs a finished sheet and a bulk density
 
   /// All finished samples taken as one, else the one there is; null without a curve.

@@ -118,26 +118,9 @@ bool operator==(const MixQuestion& a, const MixQuestion& b) {
   return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band && a.settled_by == b.settled_by && a.pot_tests == b.pot_tests && a.tested_itself == b.tested_itself;
 }
 
-namespace {
-
-/// Each on its own, as they were pooled.
-std::vector<SievedSample> finished_samples(const ComponentEvaluation& component) {
-  std::vector<SievedSample> samples;
-  const auto add = [&](const std::optional<SieveTest>& test, const std::optional<SieveAnalysis>& analysis) {
-    if (test && analysis) samples.push_back(sample_of(*test, *analysis));
-  };
-  if (component.state == SheetState::finished) add(component.test, component.analysis);
-  for (const ReplicateEvaluation& replicate : component.replicates) {
-    if (replicate.state == SheetState::finished) add(replicate.test, replicate.analysis);
-  }
-  return samples;
-}
-
-}  // namespace
-
 std::optional<SievedSample> sample_of(const ComponentEvaluation& component) {
-  const std::vector<SievedSample> samples = finished_samples(component);
-  return samples.empty() ? std::nullopt : std::optional(taken_together(samples));
+  if (component.pooled) return taken_together(component.samples, *component.pooled);
+  return component.samples.empty() ? std::nullopt : std::optional(component.samples.front());
 }
 
 std::optional<MixQuestion> mix_question(const Bench& bench) {
@@ -205,16 +188,19 @@ std::optional<TestQuestion> test_question(const Bench& bench) {
   const ComponentEvaluation& component = bench.evaluation().components[index];
   if (component.state != SheetState::finished || !component.test || !component.analysis) return std::nullopt;
   const auto graded = graded_bag(bench);
-  TestQuestion question{component.pooled ? sieved_grading(*component.pooled, finished_samples(component), component.test->particle_density) : sieved_grading(*component.test, *component.analysis),
-                        graded ? graded->band : std::nullopt, component.test->bulk_density, false, {}, {}};
+  const SieveTest& test = *component.test;
+  TestQuestion question;
+  question.sieved = component.pooled ? sieved_grading(*component.pooled, component.samples, test.particle_density) : sieved_grading(test, *component.analysis);
+  question.bulk_density = test.bulk_density;
+  if (graded) {
+    question.band = graded->band;
+    question.bulk_density = graded->bulk_density;
+    // The grain's own density says how many grains there were.
+    if (graded->particle_density) question.sieved.particle_density = graded->particle_density;
+  }
   question.laboratory = bench.surroundings().laboratory_figures;
   question.owned_sieves = bench.surroundings().owned_sieves;
   question.screening = screening_view(bench).openings;
-  if (component.component) {
-    question.bulk_density = component.component->grain.bulk_density;
-    // The grain's own density says how many grains there were.
-    if (const auto& density = component.component->grain.particle_density) question.sieved.particle_density = density;
-  }
   return question;
 }
 
@@ -226,9 +212,9 @@ TestRanges ranges_of(const TestQuestion& question, const SliceRunner& runner) {
   ranges.screening = screening_ranges(sieved, question.screening, packing.of, {}, {512, 1}, runner);
   if (question.band) {
     ranges.verdict = verdict_ranges(sieved, *question.band, packing.of, {}, {512, 1}, runner);
-    if (const auto judged = judge(sieved.grading, *question.band, {}, {}, packing.of, sieved.lost).value) {
+    if (const auto judged = judge(sieved.grading, *question.band, {}, {}, packing.of, sieved.sample.lost).value) {
       ranges.fractions = screening_ranges(sieved, judged->openings, packing.of, {}, {512, 1}, runner);
-      ranges.openings = opening_ranges(sieved, *question.band, shown_choices(sieved.grading, *question.band, question.owned_sieves, sieved.lost), {}, {512, 1}, runner);
+      ranges.openings = opening_ranges(sieved, *question.band, shown_choices(sieved.grading, *question.band, question.owned_sieves, sieved.sample.lost), {}, {512, 1}, runner);
     }
   }
   return ranges;

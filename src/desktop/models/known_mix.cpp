@@ -36,7 +36,7 @@ std::optional<SievedSample> tested_sample(const OpenWorkbook& workbook, const Re
   }
   if (analyses.size() < 2) return std::nullopt;
   const auto pooled = pool(analyses);
-  return pooled && same_curve(component.sizes, pooled->grading) ? std::optional(taken_together(samples)) : std::nullopt;
+  return pooled && same_curve(component.sizes, pooled->grading) ? std::optional(taken_together(samples, *pooled)) : std::nullopt;
 }
 
 std::optional<SievedSample> sample_behind(const OpenWorkbook& workbook, const Catalogue& catalogue, const Component& component, const std::optional<RecordRef>& source) {

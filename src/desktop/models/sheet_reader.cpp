@@ -266,7 +266,11 @@ void evaluate_sheet(const SieveSheet& sheet, ComponentEvaluation& evaluation) { 
 
 void evaluate_replicates(const SieveSheet& sheet, ComponentEvaluation& evaluation) {
   std::vector<SieveAnalysis> finished;
-  if (evaluation.state == SheetState::finished) finished.push_back(*evaluation.analysis);
+  const auto finish = [&](const SieveTest& test, const SieveAnalysis& analysis) {
+    finished.push_back(analysis);
+    evaluation.samples.push_back(sample_of(test, analysis));
+  };
+  if (evaluation.state == SheetState::finished) finish(*evaluation.test, *evaluation.analysis);
   for (std::size_t i = 0; i < sheet.replicates.size(); ++i) {
     const ReplicateText& replicate = sheet.replicates[i];
     SieveSheet alone = sheet;
@@ -278,7 +282,7 @@ void evaluate_replicates(const SieveSheet& sheet, ComponentEvaluation& evaluatio
     ComponentEvaluation own;
     evaluate_sheet(alone, own);
     for (auto& [place, problem] : own.faults) evaluation.faults.emplace("/replicates/" + std::to_string(i) + place, problem);
-    if (own.state == SheetState::finished) finished.push_back(*own.analysis);
+    if (own.state == SheetState::finished) finish(*own.test, *own.analysis);
     evaluation.replicates.push_back({own.state, std::move(own.test), std::move(own.analysis), own.weighed});
   }
   if (finished.size() < 2) return;

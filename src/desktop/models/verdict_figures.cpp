@@ -139,7 +139,8 @@ VerdictView verdict_view(const Bench& bench) {
     if (judged) {
       for (const Note& note : graded->packing.notes) view.notes << sentence_text(note, units);
       const auto& bag = bench.surroundings().bag;
-      add_fractions(view, *graded, *judged, bag ? litres_of_one(*bag, component.component ? std::optional(dry_bulk_density(component.component->grain)) : std::nullopt) : std::nullopt, units);
+      const auto density = component.component ? std::optional(dry_bulk_density(component.component->grain)) : std::nullopt;
+      add_fractions(view, *graded, *judged, bag ? litres_of_one(*bag, density) : std::nullopt, units);
       add_openings(view, *graded, band, bench.surroundings().owned_sieves, units);
     } else {
       reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the wanted grain") : view.notes.takeFirst();
@@ -189,7 +190,7 @@ std::optional<GradedBag> graded_bag(const Bench& bench) {
   const auto bulk = component.component ? std::optional(component.component->grain.bulk_density) : component.test->bulk_density;
   const auto particle = component.component ? component.component->grain.particle_density : component.test->particle_density;
   const Grading& grading = *component.grading();
-  GradedBag graded{grading, fraction_packing(grading, bulk, particle), {}, bench.evaluation().band};
+  GradedBag graded{grading, fraction_packing(grading, bulk, particle), bulk, particle, {}, bench.evaluation().band};
   graded.lost = component.pooled ? lost_share(*component.pooled) : lost_share(*component.analysis);
   if (graded.band) graded.band = snapped(*graded.band, sieves_at_hand(grading, bench.surroundings().owned_sieves));
   return graded;

@@ -48,6 +48,8 @@ struct VerdictView {
 struct GradedBag {
   Grading grading;
   FractionPacking packing;
+  std::optional<BulkDensity> bulk_density;          ///< that the packing goes by
+  std::optional<ParticleDensity> particle_density;  ///< the same
   MassShare lost{};          ///< found nowhere, though the curve counts it as finer than every sieve
   std::optional<Band> band;  ///< the wanted grain, its ends at the nearest sieves owned, without any at those of the test
 };
