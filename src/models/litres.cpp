@@ -39,4 +39,15 @@ std::optional<std::vector<LooseVolume>> component_volumes(MixedVolume mixed, con
   return volumes;
 }
 
+std::optional<PricePerLitre> price_per_mixed_l(const MixState& state, std::span<const std::optional<PricePerLitre>> prices) {
+  const auto litres = component_volumes(mixed_l(1), state);
+  if (!litres) return std::nullopt;
+  double price = 0;
+  for (std::size_t k = 0; k < litres->size(); ++k) {
+    if (!prices[k]) return std::nullopt;
+    price += in_l((*litres)[k]) * prices[k]->value();
+  }
+  return PricePerLitre(price);
+}
+
 }  // namespace gritwright

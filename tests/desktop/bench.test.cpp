@@ -1,6 +1,7 @@
 #include "models/bench.hpp"
 
 #include "gritwright/models/litres.hpp"
+#include "gritwright/report/text_table.hpp"
 #include "models/bench_files.hpp"
 #include "models/figures.hpp"
 #include "models/sheets_from_records.hpp"
@@ -229,4 +230,38 @@ TEST_CASE("What is to be measured out says by which litres, settling, spill and 
     }
   }
   CHECK(told);
+}
+
+TEST_CASE("A mix of bags with a price has its own, in their currency, and a dash with its reason where one has none", "[bench]") {
+  Bench bench(test_catalogue());
+  BenchState state = complete_bench();
+  state.components[0].bag = QStringLiteral("A-1");
+  state.components[1].bag = QStringLiteral("P-1");
+  bench.open(state);
+  const auto price = [&]() -> std::optional<Figure> {
+    for (const FigureGroup& group : bench_figures(bench))
+      for (const Figure& figure : group.figures)
+        if (figure.key == QStringLiteral("price")) return figure;
+    return std::nullopt;
+  };
+  CHECK_FALSE(price());
+  const auto knows = [&](const Price& first, const std::optional<Price>& second) {
+    RecordKnowledge known;
+    known.grains[QStringLiteral("A-1")] = GrainOfRecord{"A-1", {}, {}, first};
+    if (second) known.grains[QStringLiteral("P-1")] = GrainOfRecord{"P-1", {}, {}, *second};
+    bench.set_known(std::move(known));
+  };
+  knows({1.5, "EUR"}, Price{0.8, "EUR"});
+  const MixState& mixed = *bench.evaluation().mix_state;
+  REQUIRE(mixed.shrinkage);
+  const double expected = (mixed.loose_shares[0].value() * 1.5 + mixed.loose_shares[1].value() * 0.8) / (1 - mixed.shrinkage->value());
+  REQUIRE(price());
+  CHECK(price()->value == to_local(gritwright::figure(expected, 2) + " EUR"));
+  CHECK(explanation_text(*price()).contains(to_local(" x 1.50")));
+  for (const std::optional<Price>& second : {std::optional<Price>(), std::optional(Price{0.8, "CHF"})}) {
+    knows({1.5, "EUR"}, second);
+    REQUIRE(price());
+    CHECK(price()->value == QStringLiteral("\u2013"));
+    CHECK(price()->reason.contains(QStringLiteral("currencies")));
+  }
 }

@@ -1,6 +1,8 @@
 #include "gritwright/models/litres.hpp"
 
 #include <catch2/catch.hpp>
+#include <optional>
+#include <vector>
 
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
@@ -45,4 +47,15 @@ TEST_CASE("One bag has the litres of its dry grain, or those it came with where 
   CHECK_THAT(in_l(litres_of_one(bag, {}).value()), WithinAbs(14, 1e-12));
   bag.volume.reset();
   CHECK_FALSE(litres_of_one(bag, {}));
+}
+
+TEST_CASE("A mixed litre costs what its loose litres cost, so more the more it shrinks", "[litres][law]") {
+  MixState state;
+  state.loose_shares = {LooseShare(0.25), LooseShare(0.75)};
+  const std::vector<std::optional<PricePerLitre>> prices{PricePerLitre(2), PricePerLitre(1)};
+  CHECK_FALSE(price_per_mixed_l(state, prices));
+  state.shrinkage = Shrinkage(0.2);
+  // (.25 x 2 + .75 x 1) / .8, worked by hand.
+  CHECK_THAT(price_per_mixed_l(state, prices).value().value(), WithinAbs(1.5625, 1e-12));
+  CHECK_FALSE(price_per_mixed_l(state, std::vector<std::optional<PricePerLitre>>{PricePerLitre(2), std::nullopt}));
 }

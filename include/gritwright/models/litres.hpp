@@ -1,8 +1,10 @@
 #pragma once
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "gritwright/domain/bag.hpp"
+#include "gritwright/domain/design_problem.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/units.hpp"
 
@@ -11,7 +13,8 @@ namespace gritwright {
 /// Loose litres that a dry mass of grain fills. Precondition: density above 0.
 [[nodiscard]] LooseVolume loose_volume(Mass dry, BulkDensity density);
 
-/// Loose litres of one bag: its dry grain by `density`, dry; the litres it came with where its mass or `density` is not known. Empty where neither is.
+/// Loose litres of one bag: its dry grain, weighed or by its own litre weight, by `density`; the litres it came with where either is not
+/// known. Empty where those are not known either.
 [[nodiscard]] std::optional<LooseVolume> litres_of_one(const Bag& bag, std::optional<BulkDensity> density);
 
 /// How a mix is placed in its pot.
@@ -33,5 +36,9 @@ inline constexpr Spill default_spill{0.07};
 
 /// Loose litres of every component in `mixed` litres as poured. Empty where the shrinkage is unknown.
 [[nodiscard]] std::optional<std::vector<LooseVolume>> component_volumes(MixedVolume mixed, const MixState& state);
+
+/// Price of a mixed litre, as poured: the loose litres that go into the mix, each at its price, over what they make. Empty where a price or
+/// the shrinkage is unknown. Precondition: one price per component.
+[[nodiscard]] std::optional<PricePerLitre> price_per_mixed_l(const MixState& state, std::span<const std::optional<PricePerLitre>> prices);
 
 }  // namespace gritwright

@@ -1,6 +1,9 @@
 #pragma once
+#include <optional>
+#include <span>
 #include <string>
 
+#include "gritwright/domain/design_problem.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/report/explanations.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -25,5 +28,8 @@ namespace gritwright {
 
 /// The litres to measure out for one pot, as "measure_out".
 [[nodiscard]] Explanation explain_measuring_out(const PotGeometry& pot, const Mix& mix, const MixState& state);
+
+/// The price of a mixed litre, as "price". Precondition: one price per component.
+[[nodiscard]] Explanation explain_mixed_price(const Mix& mix, const MixState& state, std::span<const std::optional<PricePerLitre>> prices);
 
 }  // namespace gritwright

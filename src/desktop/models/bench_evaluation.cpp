@@ -171,6 +171,21 @@ void evaluate_settling(const BenchState& state, BenchEvaluation& evaluation, Fie
   }
 }
 
+/// What a loose litre of each costs by the bag it comes from. The currency they share; empty where they have several.
+std::optional<std::string> read_prices(const BenchState& state, const RecordKnowledge& known, BenchEvaluation& evaluation) {
+  std::optional<std::string> currency;
+  bool one_currency = true;
+  for (const std::size_t i : evaluation.mixed) {
+    const auto grain = known.grains.find(state.components[i].bag);
+    const auto price = grain != known.grains.end() ? grain->second.price_per_l : std::nullopt;
+    evaluation.prices.push_back(price ? std::optional(PricePerLitre(price->amount)) : std::nullopt);
+    if (!price) continue;
+    one_currency = one_currency && (!currency || *currency == price->currency);
+    currency = price->currency;
+  }
+  return one_currency ? currency : std::nullopt;
+}
+
 void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read, const RecordKnowledge& known) {
   Mix mix;
   for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
@@ -183,6 +198,7 @@ void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldRea
     const auto grain = known.grains.find(state.components[i].bag);
     evaluation.crumbling.push_back(grain != known.grains.end() ? grain->second.crumbling : std::nullopt);
   }
+  const std::optional<std::string> currency = read_prices(state, known, evaluation);
   mix.settling = evaluation.settling;
   if (const auto spill = read.share(state.spill, "/spill")) mix.spill = Spill(*spill);
   if (mix.components.empty() || !evaluation.faults.empty()) return;
@@ -194,6 +210,8 @@ void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldRea
   append(evaluation.notes, mixed->notes);
   evaluation.mix_grading = Grading{mixed->passing, {}, {}};
   evaluation.mix_state = std::move(mixed).value();
+  const auto price = currency ? price_per_mixed_l(*evaluation.mix_state, evaluation.prices) : std::nullopt;
+  if (price) evaluation.price_per_l = Price{price->value(), *currency};
 }
 
 void evaluate_pot(BenchEvaluation& evaluation) {

@@ -9,6 +9,7 @@
 
 #include "bench_state.hpp"
 #include "gritwright/domain/bag.hpp"
+#include "gritwright/domain/design_problem.hpp"
 #include "gritwright/domain/material.hpp"
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/domain/record_ref.hpp"
@@ -76,6 +77,7 @@ struct GrainOfRecord {
   std::string bag;  ///< whose tests they are
   std::optional<Settling> settling;
   std::optional<Crumbling> crumbling;
+  std::optional<Price> price_per_l;  ///< of a loose litre; a fraction has none of its own
   friend bool operator==(const GrainOfRecord&, const GrainOfRecord&) = default;
 };
 
@@ -101,6 +103,8 @@ struct BenchEvaluation {
   SettledBy settled_by = SettledBy::usual;
   Settling settling = default_settling(Placing::worked_in);  ///< of the mix, also while there is none yet
   std::vector<std::optional<Crumbling>> crumbling;  ///< by crumble test, in the mix's order
+  std::vector<std::optional<PricePerLitre>> prices;  ///< of a loose litre, in the mix's order
+  std::optional<Price> price_per_l;                  ///< of a mixed litre; in one currency
   std::vector<std::size_t> mixed;    ///< which of the bench's components are in the mix, in its order
   std::optional<MixState> mix_state;
   std::optional<Grading> mix_grading;  ///< of the blend, for percentiles and band shares

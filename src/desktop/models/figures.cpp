@@ -101,7 +101,9 @@ FigureGroup mix_group(const Bench& bench) {
   const BenchEvaluation& evaluation = bench.evaluation();
   const UnitSystem units = bench.units();
   const auto& state = evaluation.mix_state;
-  Group group(QStringLiteral("mix"), FigureText::tr("Mix, worked in"), state ? explain(*evaluation.mix, *state) : std::vector<Explanation>{}, why_no_packing(bench));
+  std::vector<Explanation> explanations = state ? explain(*evaluation.mix, *state) : std::vector<Explanation>{};
+  if (state) explanations.push_back(explain_mixed_price(*evaluation.mix, *state, evaluation.prices));
+  Group group(QStringLiteral("mix"), FigureText::tr("Mix, worked in"), std::move(explanations), why_no_packing(bench));
   const auto shrinkage = state ? state->shrinkage : std::nullopt;
   const bool swells = shrinkage && shrinkage->value() < 0;
   group.add("shrinkage_percent", swells ? FigureText::tr("Swells on mixing by") : FigureText::tr("Shrinks on mixing by"),
@@ -116,6 +118,13 @@ FigureGroup mix_group(const Bench& bench) {
   group.add("grain_water", FigureText::tr("Water in grains"), share(&PackedState::grain_water));
   std::optional<double> exchange;
   if (settled != nullptr && settled->cation_exchange) exchange = settled->cation_exchange->value();
+  // Where nothing has a price, nobody asks for one.
+  const bool any_price = std::ranges::any_of(evaluation.prices, [](const auto& price) { return price.has_value(); });
+  if (any_price) {
+    const auto& price = evaluation.price_per_l;
+    group.add("price", FigureText::tr("Price of a mixed litre"), price ? figure(price->amount, 2) + (price->currency.empty() ? "" : " " + price->currency) : std::string(),
+              !state || !state->shrinkage ? why_no_packing(bench) : FigureText::tr("a component has no price, or they are in several currencies; only bags have one"));
+  }
   group.add("cec_meq_l", FigureText::tr("Exchange capacity"), figure(exchange, 0) + (exchange ? " meq/L" : ""),
             settled != nullptr ? FigureText::tr("unknown for a component") : why_no_packing(bench));
   return group.take();

@@ -109,11 +109,12 @@ std::optional<GrainOfRecord> grain_of_record(const OpenWorkbook& workbook, const
   if (const auto fraction = workbook.find(Id<Fraction>{bag}); fraction && fraction->record.source.kind == RecordKind::bag) bag = fraction->record.source.id;
   const auto stored = workbook.find(Id<Bag>{bag});
   if (!stored) return std::nullopt;
-  GrainOfRecord grain{bag, std::nullopt, stored->record.crumbling};
+  GrainOfRecord grain{bag, std::nullopt, stored->record.crumbling, std::nullopt};
   const auto& loose = stored->record.bulk_density;
   const auto& worked_in = stored->record.worked_in_density;
   if (loose && worked_in) grain.settling = settling_of(*loose, *worked_in);
-  if (!grain.settling && !grain.crumbling) return std::nullopt;
+  if (id.toStdString() == bag) grain.price_per_l = price_per_usable_l(stored->record, LooseShare(1));
+  if (!grain.settling && !grain.crumbling && !grain.price_per_l) return std::nullopt;
   return grain;
 }
 
