@@ -31,7 +31,12 @@ Json to_json(const std::vector<Explanation>& explanations) {
   Json list = Json::array();
   for (const Explanation& explanation : explanations) {
     Json inputs = Json::object();
-    for (const auto& [name, value] : explanation.inputs) inputs[name] = value;
+    for (const auto& [name, value] : explanation.inputs) {
+      // Two components may have one name.
+      std::string key = name;
+      for (int again = 2; inputs.contains(key); ++again) key = name + " (" + std::to_string(again) + ")";
+      inputs[key] = value;
+    }
     list.push_back({{"figure", explanation.figure},
                     {"formula", explanation.formula},
                     {"inputs", inputs},

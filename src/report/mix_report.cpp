@@ -225,7 +225,16 @@ Explanation explain_measuring_out(const PotGeometry& pot, const Mix& mix, const 
                            {GRITWRIGHT_TEXT("spill"), percent_text(counted_spill(mix).value())}},
                           "docs/science/packing.md"};
   if (state.shrinkage) explanation.inputs.emplace_back(GRITWRIGHT_TEXT("shrinkage"), percent_text(state.shrinkage->value()));
-  for (std::size_t k = 0; k < mix.components.size(); ++k) explanation.inputs.emplace_back(mix.components[k].name, percent_text(state.loose_shares[k].value()));
+  for (std::size_t k = 0; k < mix.components.size(); ++k) explanation.inputs.emplace_back("share of " + mix.components[k].name, percent_text(state.loose_shares[k].value()));
+  return explanation;
+}
+
+Explanation explain_mixed_price(const Mix& mix, const MixState& state, std::span<const std::optional<PricePerLitre>> prices) {
+  Explanation explanation{"price", GRITWRIGHT_TEXT("sum over components of share x price of a loose litre / (1 - shrinkage)"), {}, "docs/science/packing.md"};
+  for (std::size_t k = 0; k < prices.size(); ++k) {
+    if (prices[k]) explanation.inputs.emplace_back(mix.components[k].name, percent_text(state.loose_shares[k].value()) + " x " + figure(prices[k]->value(), 2));
+  }
+  if (state.shrinkage) explanation.inputs.emplace_back(GRITWRIGHT_TEXT("shrinkage"), percent_text(state.shrinkage->value()));
   return explanation;
 }
 

@@ -71,3 +71,27 @@ TEST_CASE("pot tells a water fill that its lengths can't hold, and counts it all
   CHECK(run({"pot", "-"}, slip).out.find("4200 mL that the lengths hold") != std::string::npos);
   CHECK(run({"pot", "-", "--strict"}, slip).exit == Exit::strict_warnings);
 }
+
+TEST_CASE("What the litres measured out were reckoned by is told, also of two components of one name", "[cli][pot][law]") {
+  const std::string pot = R"({"format":"gritwright/container/1","shape":"rectangular","rim":{"length_cm":40,"width_cm":30},"depth_cm":6})";
+  const std::string mix = std::filesystem::temp_directory_path() / ("gritwright_names_" + std::to_string(::getpid()) + ".json");
+  std::ofstream(mix) << R"({"format":"gritwright/mix/1","components":[
+    {"name":"grit","parts":2,"bulk_density_g_l":450,"particle_density_g_l":900,"class_mm":7.5},
+    {"name":"grit","parts":1,"bulk_density_g_l":750,"particle_density_g_l":1350,"class_mm":1.5}],"settling":0.08,"spill":0.07})";
+  const Answer answer = run({"pot", "-", "--mix", mix, "--json", "--explain"}, pot);
+  std::filesystem::remove(mix);
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  const auto json = answer.json();
+  for (const auto& explanation : json["explanations"]) {
+    if (explanation["figure"] != "measure_out") continue;
+    const auto& inputs = explanation["inputs"];
+    CHECK(inputs["volume"] == "7.20 L");
+    CHECK(inputs["settling"] == "8.0 %");
+    CHECK(inputs["spill"] == "7.0 %");
+    CHECK(inputs["share of grit"] == "66.7 %");
+    CHECK(inputs["share of grit (2)"] == "33.3 %");
+    return;
+  }
+  FAIL("no explanation of the litres measured out");
+}

@@ -221,6 +221,7 @@ QString explained(const std::string& text) {
   static const std::array arounds{Around{QRegularExpression(QStringLiteral("^([0-9.]+ mm) to ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "%1 to %2")},
                                   Around{QRegularExpression(QStringLiteral("^([0-9.]+) parts at ([0-9]+ g/L)$")), QT_TRANSLATE_NOOP("Figures", "%1 parts at %2")},
                                   Around{QRegularExpression(QStringLiteral("^beta of (.+)$")), QT_TRANSLATE_NOOP("Figures", "beta of %1")},
+                                  Around{QRegularExpression(QStringLiteral("^share of (.+)$")), QT_TRANSLATE_NOOP("Figures", "share of %1")},
                                   Around{QRegularExpression(QStringLiteral("^([0-9]+ %) typical$")), QT_TRANSLATE_NOOP("Figures", "%1 typical")}};
   for (const Around& around : arounds) {
     const QRegularExpressionMatch match = around.shape.match(to_qt(text));
