@@ -521,6 +521,7 @@ FitAtPose fit_at_pose(const RootMassPlan& plan) {
 }
 
 std::span<const StopRow> told_stops(const RootPlanAnswer& answer) {
+  if (std::ranges::none_of(answer.plans, &WorkedPlan::fits)) return {};
   const auto enough = std::ranges::find(answer.stop_table, true, &StopRow::far_enough);
   return {answer.stop_table.begin(), enough == answer.stop_table.end() ? enough : enough + 1};
 }

@@ -107,7 +107,7 @@ std::string limits_text(const RootPlanAnswer& answer, UnitSystem units) {
 }
 
 std::string stops_text(const RootPlanAnswer& answer, UnitSystem units) {
-  if (answer.stop_table.empty()) return "";
+  if (told_stops(answer).empty()) return "";
   std::vector<std::vector<std::string>> rows;
   for (const StopRow& row : told_stops(answer))
     rows.push_back({long_text(row.stops_at, units) + (row.far_enough ? " or more" : ""), row.fits ? long_text(row.below, units) : "not in one go",

@@ -162,8 +162,7 @@ PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& an
     PrintSection pictures{words(GRITWRIGHT_TEXT("To scale: hatched comes off, grey stays")), {root_drawing(plan, first, RootSide::front, translate), root_drawing(plan, first, RootSide::top, translate)}};
     sheet.sections.push_back(std::move(pictures));
   }
-  // What goes back into its old pot is not cut to a new pot's height.
-  if (!answer.stop_table.empty() && std::ranges::any_of(answer.plans, &WorkedPlan::fits)) sheet.sections.push_back(stop_section(answer, words));
+  if (!told_stops(answer).empty()) sheet.sections.push_back(stop_section(answer, words));
   PrintSection notes{words(GRITWRIGHT_TEXT("Take care")), {}};
   for (const Note& note : answer.notes) notes.blocks.emplace_back(PrintText{caution_text(note, words), note.level == Level::warning});
   notes.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it."))});

@@ -142,7 +142,8 @@ struct FitAtPose {
 };
 [[nodiscard]] FitAtPose fit_at_pose(const RootMassPlan& plan);
 
-/// The rows of the stop table up to the first that is far enough: those after it say the same.
+/// The rows of the stop table up to the first that is far enough: those after it say the same. None where no plan fits: what goes back into
+/// its old pot is not cut to the height of the new one.
 [[nodiscard]] std::span<const StopRow> told_stops(const RootPlanAnswer& answer);
 
 }  // namespace gritwright

@@ -498,8 +498,8 @@ void RootPlanTab::refresh_answer() {
   for (Figure& figure : group.figures) figure.range = QStringLiteral("\u2013");
   figures_->show_group(group);
   if (outcome->coarse) return;
-  stop_table_->setVisible(!answer.stop_table.empty());
   const auto stops = told_stops(answer);
+  stop_table_->setVisible(!stops.empty());
   stop_table_->setRowCount(static_cast<int>(stops.size()));
   const int line = std::max(26, fontMetrics().height() + 8);
   stop_table_->verticalHeader()->setDefaultSectionSize(line);
