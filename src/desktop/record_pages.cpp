@@ -291,26 +291,31 @@ void RecordPages::take_measured(const QString& bag) {
   });
 }
 
-void RecordPages::follow_litre_weights() {
-  std::map<QString, QString> known;
+void RecordPages::follow_grain() {
+  std::map<QString, KnownGrain> known;
   for (std::size_t i = 0; i < bench_.state().components.size(); ++i) {
     const ComponentSheet& component = bench_.state().components[i];
     const QString bag = component.bag;
-    const QString now = litre_weight_text(book_.workbook(), bag);
-    if (now.isEmpty()) continue;
+    if (bag.isEmpty()) continue;
+    const auto stored = book_.workbook().find(Id<Bag>{bag.toStdString()});
+    const KnownGrain now{litre_weight_text(book_.workbook(), bag), stored ? to_qt(stored->record.material) : QString()};
     known[bag] = now;
-    const auto before = litre_weights_.find(bag);
-    if (before == litre_weights_.end() || before->second == now || component.grain.bulk_density != before->second) continue;
-    bench_.edit(tr("litre weight of %1").arg(bag), QStringLiteral("recorded_litre_weight/%1").arg(bag), [&](BenchState& state) { state.components[i].grain.bulk_density = now; });
+    const auto before = known_grain_.find(bag);
+    if (before == known_grain_.end()) continue;
+    const KnownGrain was = before->second;
+    if (!now.litre_weight.isEmpty() && !was.litre_weight.isEmpty() && was.litre_weight != now.litre_weight && component.grain.bulk_density == was.litre_weight)
+      bench_.edit(tr("litre weight of %1").arg(bag), QStringLiteral("recorded_litre_weight/%1").arg(bag), [&](BenchState& state) { state.components[i].grain.bulk_density = now.litre_weight; });
+    if (!now.material.isEmpty() && was.material != now.material && bench_.state().components[i].material == was.material)
+      bench_.edit(tr("material of %1").arg(bag), QStringLiteral("recorded_material/%1").arg(bag), [&](BenchState& state) { state.components[i].material = now.material; });
   }
-  litre_weights_ = std::move(known);
+  known_grain_ = std::move(known);
 }
 
 void RecordPages::refresh_known() {
   known_by_ = known_by(bench_.state());
   try {
     bench_.set_known(knowledge_of(book_.workbook(), bench_.state(), book_.calibrations()));
-    follow_litre_weights();
+    follow_grain();
   } catch (const WorkbookTrouble& trouble) {
     emit bench_.told(sentence_text(trouble.problem()));
   }
@@ -375,7 +380,7 @@ void RecordPages::record_changed() {
     RecordKnowledge known = bench_.known();
     known.grains = grains_of(book_.workbook(), bench_.state());
     bench_.set_known(std::move(known));
-    follow_litre_weights();
+    follow_grain();
   }
   if (tests) window_.mix_page().scores().set_tests(compared_tests(book_.workbook()));
   if (kinds.contains(RecordKind::species_profile)) refresh_profiles();

@@ -88,8 +88,8 @@ class RecordPages : public QObject {
   void refresh_surroundings();
   void refresh_choices();
   void refresh_known();
-  /// Where the bench has the litre weight that the record knew, and nothing else was typed there, it takes what the record knows now.
-  void follow_litre_weights();
+  /// Where the bench has the litre weight or the material that the record knew, and nothing else was typed there, it takes what the record knows now.
+  void follow_grain();
   /// A bag that lies on the bench takes what was measured of it.
   void take_measured(const QString& bag);
   void measure_chosen();
@@ -128,7 +128,11 @@ class RecordPages : public QObject {
   QString seen_bag_;
   QString seen_material_;
   QStringList known_by_;
-  std::map<QString, QString> litre_weights_;  ///< of the grain on the bench, as the record last knew them
+  struct KnownGrain {
+    QString litre_weight;
+    QString material;  ///< of a bag
+  };
+  std::map<QString, KnownGrain> known_grain_;  ///< on the bench, as the record last knew it
 };
 
 }  // namespace gritwright::desktop

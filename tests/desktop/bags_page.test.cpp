@@ -6,7 +6,11 @@
 #include <QPushButton>
 #include <QTableView>
 #include <QToolButton>
+#include <QWheelEvent>
+#include <algorithm>
+#include <string>
 
+#include "gritwright/models/sieve_analysis.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
 #include "text.hpp"
@@ -314,40 +318,93 @@ TEST_CASE("A corrected weight corrects what came into stock, and one undo takes 
   CHECK_THAT(left_kg(), WithinRel(15, 1e-9));
 }
 
-TEST_CASE("A bag that was received as the wrong material is put right, in stock too, unless grain of it lies elsewhere", "[bags_page]") {
+TEST_CASE("A bag that was received as the wrong material is put right with its tests and on the bench, unless grain of it lies elsewhere", "[bags_page]") {
   OpenWindow open;
   Bag bag;
   bag.material = "akadama";
   bag.volume = loose_l(14);
   bag.mass_as_bagged = mass_g(14 * 595);
   bag.moisture_basis = MoistureBasis::oven_dry;
-  const RecordRef ref{RecordKind::bag, open.record->add(bag, QStringLiteral("bag")).toStdString()};
+  const std::string id = open.record->add(bag, QStringLiteral("bag")).toStdString();
+  const RecordRef ref{RecordKind::bag, id};
+  RecordedSieveTest sieved;
+  sieved.of = ref;
+  sieved.test = test_of(Grading{{{aperture_mm(2), Passing(0.1)}, {aperture_mm(8), Passing(1)}}, {}, {}}, mass_g(400));
+  sieved.test.material = "akadama";
+  open.record->add(sieved, QStringLiteral("test"));
   open.trigger("action_page_bags");
   open.trigger("action_take_into_stock");
+  open.trigger("action_grade_bag");
+  QApplication::processEvents();
+  open.trigger("action_page_bags");
   QString told;
   QObject::connect(open.record.get(), &RecordBook::told, [&](const QString& sentence) { told = sentence; });
   auto* box = open.find<QComboBox>("bag_material");
-  const auto material = [&] { return open.record->workbook().find(Id<Bag>{ref.id})->record.material; };
+  const auto material = [&] { return open.record->workbook().find(Id<Bag>{id})->record.material; };
+  const auto on_bench = [&] {
+    const auto& components = open.bench.state().components;
+    const auto found = std::ranges::find(components, QString::fromStdString(id), &ComponentSheet::bag);
+    REQUIRE(found != components.end());
+    return found->material;
+  };
   const auto choose = [&](const char* name) {
     box->setCurrentIndex(box->findData(QString::fromLatin1(name)));
     emit box->activated(box->currentIndex());
+    QApplication::processEvents();
   };
   CHECK(box->currentData().toString() == QStringLiteral("akadama"));
+  CHECK(on_bench() == QStringLiteral("akadama"));
   choose("pumice");
   CHECK(material() == "pumice");
+  CHECK(told.contains(QStringLiteral("pumice")));
+  CHECK(open.record->workbook().sieve_tests_of(ref).front().record.test.material == "pumice");
+  CHECK(on_bench() == QStringLiteral("pumice"));
   CHECK_THAT(in_g(open.record->workbook().stock_of(ref).value()), WithinRel(14 * 595.0, 1e-9));
   open.trigger("action_record_undo");
+  QApplication::processEvents();
   CHECK(material() == "akadama");
+  CHECK(open.record->workbook().sieve_tests_of(ref).front().record.test.material == "akadama");
   CHECK(box->currentData().toString() == QStringLiteral("akadama"));
+  CHECK(on_bench() == QStringLiteral("akadama"));
+  const auto stays = [&] {
+    told.clear();
+    choose("pumice");
+    CHECK(material() == "akadama");
+    CHECK(box->currentData().toString() == QStringLiteral("akadama"));
+    CHECK(told.contains(QStringLiteral("keeps its material")));
+  };
   Fraction fraction;
   fraction.source = ref;
   fraction.material = "akadama";
   fraction.to = aperture_mm(2);
   fraction.dry_mass = mass_g(100);
   open.record->add(fraction, QStringLiteral("fraction"));
-  told.clear();
-  choose("pumice");
-  CHECK(material() == "akadama");
-  CHECK(box->currentData().toString() == QStringLiteral("akadama"));
-  CHECK(told.contains(QStringLiteral("keeps its material")));
+  stays();
+  open.record->undo();
+  Bin bin;
+  bin.name = "box";
+  bin.material = "akadama";
+  bin.contents.push_back({ref, {}, {}, mass_g(100)});
+  open.record->add(bin, QStringLiteral("bin"));
+  stays();
+}
+
+TEST_CASE("The wheel turned over a choice scrolls the page and changes nothing", "[bags_page][regression]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "akadama";
+  const std::string id = open.record->add(bag, QStringLiteral("bag")).toStdString();
+  open.trigger("action_page_bags");
+  QApplication::processEvents();
+  for (const char* name : {"bag_material", "bag_moisture_basis"}) {
+    auto* box = open.find<QComboBox>(name);
+    const int before = box->currentIndex();
+    for (const int turn : {-120, 120, -120}) {
+      QWheelEvent wheel(QPointF(box->rect().center()), QPointF(box->mapToGlobal(box->rect().center())), QPoint(), QPoint(0, turn), Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+      QCoreApplication::sendEvent(box, &wheel);
+    }
+    CHECK(box->currentIndex() == before);
+    CHECK_FALSE(box->hasFocus());
+  }
+  CHECK(open.record->workbook().find(Id<Bag>{id})->record.material == "akadama");
 }

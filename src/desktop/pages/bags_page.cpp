@@ -19,6 +19,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "bins_tab.hpp"
+#include "models/bag_material.hpp"
 #include "models/stock_text.hpp"
 #include "models/material_words.hpp"
 #include "text.hpp"
@@ -241,15 +242,12 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
 void BagsPage::set_material(const std::string& material) {
   const auto stored = editor_.record();
   if (!stored || stored->record.material == material) return;
-  const RecordRef bag = ref_to(stored->id);
-  const auto from_it = [&](const auto& other) { return other.record.source == bag; };
-  const auto holds_it = [&](const auto& bin) { return std::ranges::find(bin.record.contents, bag, &BinContent::source) != bin.record.contents.end(); };
-  if (std::ranges::any_of(book_.workbook().all<Fraction>(), from_it) || std::ranges::any_of(book_.workbook().all<Bin>(), holds_it)) {
+  if (has_grain_elsewhere(book_.workbook(), ref_to(stored->id))) {
     refresh();
-    return emit book_.told(tr("Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.").arg(current_));
+    return emit book_.told(tr("Bag %1 keeps its material, as a mix, a fraction or a bin has grain of it: receive the bag anew, and count 0 left of this one.").arg(current_));
   }
-  editor_.save(tr("material"), [&](Bag& b) { b.material = material; });
-  book_.end_typing();
+  auto corrected = corrected_material(book_.workbook(), *stored, material);
+  if (corrected && book_.apply(std::move(*corrected))) emit book_.told(tr("Bag %1 is %2 now, on its sieve tests and on the bench too.").arg(current_, material_words(material)));
 }
 
 QWidget* BagsPage::form_buttons(QWidget* details) {
