@@ -1,6 +1,7 @@
 #include "widgets/sieve_table.hpp"
 
 #include <QClipboard>
+#include <QComboBox>
 #include <QGuiApplication>
 #include <QLabel>
 #include <QLineEdit>
@@ -267,4 +268,34 @@ TEST_CASE("A sum that stands below a pasted column is left out and told, and a f
   open.trigger("action_paste");
   CHECK(open.find<QTableView>("sieve_table")->model()->rowCount() == rows + 1);
   CHECK(open.cell(8, amount) == QStringLiteral("12"));
+  // As a spreadsheet shows it, each figure rounded by itself.
+  open.trigger("action_undo");
+  open.go_to_cell(0, amount);
+  QGuiApplication::clipboard()->setText(QStringLiteral("0\r\n40.3\r\n160.3\r\n150.3\r\n90.3\r\n35.3\r\n15.3\r\n9.3\r\n501.3\r\n"));
+  open.trigger("action_paste");
+  CHECK(open.find<QTableView>("sieve_table")->model()->rowCount() == rows);
+  CHECK(open.cell(7, amount) == QStringLiteral("9.3"));
+}
+
+TEST_CASE("A bag measured by the bucket asks for no sample, and one that stands there stays in sight while it is emptied", "[sieve_table]") {
+  OpenWindow open;
+  const auto measure = [&](Measure how) {
+    auto* box = open.find<QComboBox>("measure");
+    box->setCurrentIndex(static_cast<int>(how));
+    emit box->activated(box->currentIndex());
+    QApplication::processEvents();
+  };
+  auto* sample = open.find<QLineEdit>("dry_mass");
+  measure(Measure::litres);
+  CHECK_FALSE(sample->isVisible());
+  measure(Measure::net_mass);
+  REQUIRE(sample->isVisible());
+  sample->setFocus();
+  open.type(QStringLiteral("5"));
+  measure(Measure::litres);
+  CHECK(sample->isVisible());
+  sample->setFocus();
+  open.press(Qt::Key_Backspace);
+  CHECK(sample->text().isEmpty());
+  CHECK(sample->isVisible());
 }

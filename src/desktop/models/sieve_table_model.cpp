@@ -35,15 +35,25 @@ bool is_fine_to_coarse(const std::vector<PanText>& rows) {
   return rows.size() > 1;
 }
 
-/// One column whose last figure is all of those above it together.
+int decimals_of(const QString& figure) {
+  const auto mark = figure.lastIndexOf(QRegularExpression(QStringLiteral("[.,]")));
+  return mark < 0 ? 0 : static_cast<int>(figure.size() - mark - 1);
+}
+
+/// One column whose last figure is all of those above it together, each as it is rounded.
 bool ends_with_its_sum(const PastedCells& cells) {
-  constexpr double last_digits = 1e-6;
   double sum = 0;
+  int decimals = 0;
   for (std::size_t row = 0; row < cells.rows.size(); ++row) {
     const QString text = cells.rows[row].isEmpty() ? QString() : cells.rows[row].front();
     const auto value = text.isEmpty() ? Result<double>(0) : parse_number(text.toStdString(), DecimalMark::point_or_comma);
     if (!value) return false;
-    if (row + 1 == cells.rows.size()) return sum > 0 && std::abs(*value - sum) <= last_digits * sum;
+    decimals = std::max(decimals, decimals_of(text));
+    if (row + 1 == cells.rows.size()) {
+      constexpr double most_of_sum = 0.01;  // of a few grams a pan may be as near as that
+      const double rounded = 0.5 * std::pow(10.0, -decimals) * static_cast<double>(row + 1);
+      return sum > 0 && std::abs(*value - sum) <= std::min(rounded, most_of_sum * sum);
+    }
     sum += *value;
   }
   return false;

@@ -64,12 +64,13 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
   };
   TypedField* const first_sample = sample_->add({QStringLiteral("dry_mass"), tr("&Sample, dry"), Kind::mass, [name_of] { return tr("sample mass of %1").arg(name_of()); },
                 sheet_text(&SieveSheet::dry_mass), {"/dry_mass_g"}, tr("weighed before sieving; shows the loss"),
-                // A bag measured by the bucket has none; what stands there and can't be is not hidden.
+                // A bag measured by the bucket has none; what stands there and can't be is not hidden, nor what is being emptied.
                 [this] {
                   const auto index = static_cast<std::size_t>(bench_.current_component());
                   if (index >= bench_.state().components.size()) return true;
                   const SieveSheet& sheet = bench_.state().components[index].sheet;
-                  return sheet.measure != Measure::litres || !sheet.dry_mass.isEmpty();
+                  const auto* const field = sample_->findChild<QWidget*>(QStringLiteral("dry_mass"));
+                  return sheet.measure != Measure::litres || !sheet.dry_mass.isEmpty() || (field != nullptr && field->hasFocus());
                 },
                 {}, {}});
   connect(first_sample, &QLineEdit::returnPressed, this, [weighed] { weighed(0); });
