@@ -164,6 +164,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->setAccessibleDescription(tr("Space ticks a tree off; plan, litres, buds, helper and note are written into the table."));
   table_->setModel(lines_);
   show_as_record_list(*table_);
+  keep_current_in_sight(*table_);
   table_->installEventFilter(this);
   connect(table_, &QTableView::doubleClicked, this, [this](const QModelIndex& cell) {
     if (cell.column() != DayColumn::note) go_to_choice(cell);

@@ -21,8 +21,9 @@ namespace {
 
 constexpr int name_column = 1;
 constexpr int least_list_row = 26;
-constexpr int signs_in_two_lines = 12;
+constexpr int most_lines_of_a_name = 4;
 constexpr int fewest_signs_of_a_name = 9;
+constexpr int rows_looked_at = 100;
 
 }  // namespace
 
@@ -46,8 +47,25 @@ int ListFit::narrow(const Column& column) const {
   constexpr int around_words = 10;
   const QString heading = table_.model()->headerData(column.column, Qt::Horizontal).toString();
   int widest = 0;
-  for (const QString& word : column.widest.split(u' ') + heading.split(u' ')) widest = std::max(widest, advance(word));
+  const auto look = [&](const QString& text) {
+    for (const QString& word : text.split(u' ')) widest = std::max(widest, advance(word));
+  };
+  look(heading);
+  const int rows = std::min(rows_looked_at, table_.model()->rowCount());
+  for (int row = 0; row < rows; ++row) look(table_.model()->index(row, column.column).data().toString());
+  if (rows == 0) look(column.widest);
   return widest + around_words;
+}
+
+// A name that is far longer than the others is elided rather than that all get more lines.
+int ListFit::room_for_names() const {
+  constexpr int around_words = 8;
+  constexpr int most_signs = 36;
+  const int sign = table_.fontMetrics().averageCharWidth();
+  int longest = 0;
+  for (int row = 0; row < std::min(rows_looked_at, table_.model()->rowCount()); ++row)
+    longest = std::max(longest, advance(table_.model()->index(row, name_column).data().toString()) + around_words);
+  return std::clamp(longest, names_in_one_line_ * sign, most_signs * sign);
 }
 
 bool ListFit::eventFilter(QObject* watched, QEvent* event) {
@@ -68,7 +86,7 @@ void ListFit::fit() {
   // A scroll bar that comes and goes with the height of the rows would have it think again and again.
   const int room = table_.contentsRect().width() - table_.verticalScrollBar()->sizeHint().width();
   const int taken = std::accumulate(columns_.begin(), columns_.end(), 0, [this](int sum, const Column& column) { return sum + wide(column); });
-  if (room - taken < names_in_one_line_ * table_.fontMetrics().averageCharWidth()) return show_narrow(room);
+  if (room - taken < room_for_names()) return show_narrow(room);
   if (!is_narrow_) return give_headings_room(table_);
   show_wide();
   // What somebody dragged is there again with the room for it.
@@ -102,11 +120,10 @@ void ListFit::show_narrow(int room) {
     table_.setColumnHidden(column.column, goes);
     if (goes) room += narrow(column);
   }
-  set_lines(std::clamp(lines_needed(room), 1, room < signs_in_two_lines * sign ? 4 : 2));
+  set_lines(std::clamp(lines_needed(room), 1, most_lines_of_a_name));
 }
 
 int ListFit::lines_needed(int names) const {
-  constexpr int rows_looked_at = 100;
   constexpr int around_words = 8;
   int height = 0;
   const auto look = [&](int row, int column, int room) {

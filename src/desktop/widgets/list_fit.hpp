@@ -21,7 +21,7 @@ class ListFit : public QObject {
     bool can_go = false;  ///< the form beside the list says it too
   };
 
-  /// Lives as long as the table. `names_in_one_line`: so many signs of a name must have room, else rows get more lines.
+  /// Lives as long as the table. `names_in_one_line`: so many signs of a name must have room, and the names there are, else rows get more lines.
   ListFit(QTableView& table, std::vector<Column> columns, int names_in_one_line = 13);
 
   /// Columns as wide as they are in a wide window.
@@ -34,6 +34,7 @@ class ListFit : public QObject {
   [[nodiscard]] int advance(const QString& text) const;
   [[nodiscard]] int wide(const Column& column) const;
   [[nodiscard]] int narrow(const Column& column) const;
+  [[nodiscard]] int room_for_names() const;
   void fit();
   void show_narrow(int room);
   /// By the first rows, at so much room for names.

@@ -258,10 +258,13 @@ void RecipesPanel::fit() {
   int taken = 0;
   for (const int column : {int(rank), int(air), int(water), int(price), int(score)}) taken += table_->columnWidth(column);
   const int least = 12 * fontMetrics().averageCharWidth();
-  const bool fits = table_->viewport()->width() - taken >= 2 * least;
-  // The page puts below each other what has not as much room side by side; in very large text it can't have it all.
-  constexpr int most_asked_for = 900;
-  table_->setMinimumWidth(std::min(most_asked_for, taken + 2 * least + 2 * table_->frameWidth()));
+  const int least_alone = 10 * fontMetrics().averageCharWidth();
+  const int room = table_->viewport()->width() - taken;
+  // Sides that leave it less room come below each other.
+  table_->setMinimumWidth(taken + least_alone + 2 * table_->frameWidth());
+  // In large text the sentences below tell alone what the chosen recipe misses.
+  table_->setColumnHidden(misses, room < 2 * least);
+  const bool fits = room >= (table_->isColumnHidden(misses) ? least_alone : least);
   for (const int column : {int(parts), int(misses)}) {
     header->setSectionResizeMode(column, fits ? QHeaderView::Stretch : QHeaderView::Interactive);
     if (!fits) table_->setColumnWidth(column, least);
@@ -269,7 +272,8 @@ void RecipesPanel::fit() {
   table_->resizeRowsToContents();
   // Where signs of another font make one line higher than the next, the table measures too little and ends the words with dots.
   for (int row = 0; row < table_->rowCount(); ++row)
-    for (const int column : {int(parts), int(misses)}) table_->setRowHeight(row, std::max(table_->rowHeight(row), height_of_words(*table_, row, column)));
+    for (const int column : {int(parts), int(misses)})
+      if (!table_->isColumnHidden(column)) table_->setRowHeight(row, std::max(table_->rowHeight(row), height_of_words(*table_, row, column)));
   int height = header->sizeHint().height() + 2 * table_->frameWidth() + (fits ? 0 : table_->horizontalScrollBar()->sizeHint().height());
   for (int row = 0; row < table_->rowCount(); ++row) height += table_->rowHeight(row);
   table_->setFixedHeight(height);
