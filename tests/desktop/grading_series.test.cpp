@@ -1,5 +1,8 @@
 #include "charts/grading_series.hpp"
 
+#include <algorithm>
+#include <utility>
+
 #include "charts/grading_chart.hpp"
 #include "support.hpp"
 
@@ -91,4 +94,19 @@ TEST_CASE("The chart says what its faint curves are", "[grading_series]") {
   state.components[0].sheet.replicates = {again};
   bench.open(state);
   CHECK(grading_picture(bench, -1, Curves::on_screen).faint_words.contains(QStringLiteral("each sample")));
+}
+
+TEST_CASE("Two finished samples beside an empty first one are drawn", "[grading_series][regression]") {
+  Bench bench(test_catalogue());
+  BenchState state = complete_bench();
+  SieveSheet& sheet = state.components[0].sheet;
+  ReplicateText sample;
+  for (PanText& row : sheet.rows) sample.retained.push_back(std::exchange(row.retained, QString()));
+  sample.pan = std::exchange(sheet.pan.retained, QString());
+  sample.dry_mass = std::exchange(sheet.dry_mass, QString());
+  sheet.replicates = {sample, sample};
+  bench.open(state);
+  const GradingPicture picture = grading_picture(bench, -1, Curves::on_screen);
+  CHECK(std::ranges::count(picture.series, true, &GradingSeries::faint) == 2);
+  CHECK(picture.faint_words.contains(QStringLiteral("each sample")));
 }

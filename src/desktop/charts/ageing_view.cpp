@@ -1,5 +1,6 @@
 #include "ageing_view.hpp"
 
+#include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
 #include <QStackedWidget>
@@ -179,7 +180,7 @@ void paint_air(QPainter& painter, const QRectF& room, const AirOverYears& years)
   painter.setPen(QPen(current_colours().fault, 1.5, Qt::DashDotLine));
   painter.drawLine(QPointF(plot.plot().left(), y), QPointF(plot.plot().right(), y));
   const QFontMetricsF metrics(painter.font());
-  painter.drawText(QRectF(plot.plot().left(), y - metrics.height(), plot.plot().width() - ageing_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, AgeingView::tr("least wanted"));
+  painter.drawText(QRectF(plot.plot().left(), y - metrics.height(), plot.plot().width() - ageing_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, AgeingView::tr("repotting hint"));
 }
 
 void paint_gradings(QPainter& painter, const QRectF& room, const AirOverYears& years, UnitSystem units) {

@@ -5,6 +5,7 @@
 #include <QPaintEngine>
 #include <QPainter>
 #include <QtCharts/QChart>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -41,7 +42,7 @@ void ChartFrame::dress() {
 }
 
 ChartFrame::Still ChartFrame::still() const {
-  Still still{{}, picture_->faint_words, picture_->sieves_mm, picture_->band_mm};
+  Still still{{}, picture_->faint_words, picture_->faint_look, picture_->sieves_mm, picture_->band_mm};
   for (const GradingSeries& series : picture_->series)
     if (!series.faint) still.entries.emplace_back(shown_name(series), series.look);
   return still;
@@ -131,7 +132,7 @@ void ChartFrame::paint_legend(QPainter& painter) const {
     if (entry.look) {
       paint_swatch(painter, look_of(*entry.look), size);
     } else {
-      painter.setPen(faint_pen(current_colours().muted));
+      painter.setPen(faint_pen(look_of(picture_->faint_look).colour));
       painter.drawLine(QPointF(0, size.height() / 2.0), QPointF(size.width(), size.height() / 2.0));
     }
     painter.restore();

@@ -41,6 +41,7 @@ class ChartFrame : public QGraphicsItem {
   struct Still {
     std::vector<std::pair<QString, int>> entries;  ///< name and look
     QStringList faint_words;
+    int faint_look = 0;
     std::vector<double> sieves_mm;
     std::optional<QPointF> band_mm;
     friend bool operator==(const Still&, const Still&) = default;

@@ -38,6 +38,7 @@ void add_component(GradingPicture& picture, const Bench& bench, std::size_t inde
   const auto faint = [&](const QString& sample, const Grading& of) {
     GradingSeries series = series_of(sample, of, static_cast<int>(index));
     series.faint = true;
+    picture.faint_look = series.look;
     picture.series.push_back(std::move(series));
   };
   if (with_samples && component.pooled) {
@@ -47,7 +48,7 @@ void add_component(GradingPicture& picture, const Bench& bench, std::size_t inde
       picture.ribbon_high_mm_percent.emplace_back(in_mm(sieve->aperture), in_percent(sieve->most));
     }
     picture.faint_words << SeriesText::tr("each sample");
-    faint(SeriesText::tr("%1, sample 1").arg(name), component.analysis->grading);
+    if (component.analysis) faint(SeriesText::tr("%1, sample 1").arg(name), component.analysis->grading);
     for (std::size_t i = 0; i < component.replicates.size(); ++i) {
       if (component.replicates[i].analysis) faint(SeriesText::tr("%1, sample %2").arg(name).arg(i + 2), component.replicates[i].analysis->grading);
     }
@@ -72,6 +73,7 @@ void add_earlier(GradingPicture& picture, const Bench& bench) {
   for (const EarlierTest& test : bench.surroundings().earlier) {
     GradingSeries series = series_of(test.bag, test.grading, bench.current_component());
     series.faint = true;
+    picture.faint_look = series.look;
     picture.series.push_back(std::move(series));
   }
 }
@@ -123,7 +125,9 @@ void add_ribbon(GradingPicture& picture, const BenchRanges* ranges) {
 }
 
 void add_ribbon(GradingPicture& picture, const TestRanges* ranges) {
-  if (ranges == nullptr || !picture.ribbon_low_mm_percent.empty()) return;
+  if (ranges == nullptr) return;
+  picture.ribbon_low_mm_percent.clear();
+  picture.ribbon_high_mm_percent.clear();
   const auto& points = ranges->of.sieved.grading.points;
   for (std::size_t i = 0; i < points.size(); ++i) add_to_ribbon(picture, points[i].aperture, ranges->passing[i]);
 }

@@ -31,6 +31,7 @@ struct GradingPicture {
   std::vector<GradingSeries> series;        ///< components in order, the blend last
   std::optional<QPointF> band_mm;           ///< x from, y to
   QStringList faint_words;                  ///< what the faint curves are; empty without any
+  int faint_look = 0;                       ///< theirs, which they share
   std::vector<double> sieves_mm;            ///< the sieves used, rising: they are the ticks
   std::vector<QPointF> ribbon_low_mm_percent;   ///< least of all samples, or 5 % of what passes, rising; may be empty
   std::vector<QPointF> ribbon_high_mm_percent;  ///< most of all samples, or 95 %, at the same sizes
@@ -48,7 +49,8 @@ enum class Curves {
 /// The chart of what lies on the bench; `marked_row` is the row of the current component's sheet that has the cursor.
 [[nodiscard]] GradingPicture grading_picture(const Bench& bench, int marked_row, Curves curves = Curves::all_components);
 
-/// The ribbon of the mix's curve, or of the finished test's: 5 to 95 % of what passes. What has a ribbon already keeps it.
+/// The ribbon of the mix's curve, or of the finished test's: 5 to 95 % of what passes. That of several samples, from the least to the most of them,
+/// stands until then.
 void add_ribbon(GradingPicture& picture, const BenchRanges* ranges);
 void add_ribbon(GradingPicture& picture, const TestRanges* ranges);
 

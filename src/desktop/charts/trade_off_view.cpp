@@ -123,7 +123,7 @@ class Plot {
       painter_.drawLine(QPointF(x, plot_.top()), QPointF(x, plot_.bottom()));
       const QString text = across_.text(value);
       const double width = metrics_.horizontalAdvance(text);
-      const double left = std::clamp(x - width / 2, plot_.left(), room_.right() - width);
+      const double left = std::max(plot_.left(), std::min(x - width / 2, room_.right() - width));
       if (left < free_from) continue;
       painter_.setPen(colours.muted);
       painter_.drawText(QPointF(left, plot_.bottom() + picture_gap / 2 + metrics_.ascent()), text);
@@ -149,24 +149,23 @@ class Plot {
     painter_.setPen(QPen(colours.curves[0].colour, 1.5));
     for (const TradeOffPoint& point : points_)
       if (point.rank == 0) painter_.drawEllipse(place(point), 3, 3);
-    std::vector<QRectF> taken;  // a number that would stand on another is left out; the better rank is drawn first
     std::vector<const TradeOffPoint*> listed;
     for (const TradeOffPoint& point : points_)
       if (point.rank > 0) listed.push_back(&point);
     std::ranges::sort(listed, {}, &TradeOffPoint::rank);
-    for (const TradeOffPoint* const each : listed) {
-      const TradeOffPoint& point = *each;
-      const QPointF at = place(point);
-      painter_.setPen(QPen(colours.palette.color(QPalette::Base), 1));
-      painter_.setBrush(colours.blend);
-      painter_.drawEllipse(at, 5, 5);
-      painter_.setPen(colours.palette.color(QPalette::Text));
-      painter_.setBrush(Qt::NoBrush);
-      const QString rank = QLocale().toString(point.rank);
-      const QRectF number(at + QPointF(8, -4 - metrics_.ascent()), QSizeF(metrics_.horizontalAdvance(rank), metrics_.height()));
+    painter_.setPen(QPen(colours.palette.color(QPalette::Base), 1));
+    painter_.setBrush(colours.blend);
+    for (const TradeOffPoint* point : listed) painter_.drawEllipse(place(*point), 5, 5);
+    painter_.setBrush(Qt::NoBrush);
+    painter_.setPen(colours.palette.color(QPalette::Text));
+    std::vector<QRectF> taken;  // a number that would stand on that of a better rank is left out
+    for (const TradeOffPoint* point : listed) {
+      const QPointF at = place(*point) + QPointF(8, -4);
+      const QString rank = QLocale().toString(point->rank);
+      const QRectF number(at - QPointF(0, metrics_.ascent()), QSizeF(metrics_.horizontalAdvance(rank), metrics_.height()));
       if (std::ranges::any_of(taken, [&](const QRectF& other) { return other.intersects(number); })) continue;
       taken.push_back(number);
-      painter_.drawText(at + QPointF(8, -4), rank);
+      painter_.drawText(at, rank);
     }
   }
 

@@ -1,5 +1,8 @@
 #include "range_keeper.hpp"
 
+#include <memory>
+#include <utility>
+
 #include "workers/stopped_work.hpp"
 
 namespace gritwright::desktop {
