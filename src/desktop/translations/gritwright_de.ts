@@ -111,6 +111,13 @@
     </message>
 </context>
 <context>
+    <name>BagMaterial</name>
+    <message>
+        <source>material of bag %1</source>
+        <translation>Material von Sack %1</translation>
+    </message>
+</context>
+<context>
     <name>BenchState</name>
     <message>
         <source>Component %1</source>
@@ -505,6 +512,18 @@
     <message>
         <source>tilted %1°</source>
         <translation>%1° geneigt</translation>
+    </message>
+    <message>
+        <source>share of %1</source>
+        <translation>Anteil von %1</translation>
+    </message>
+    <message>
+        <source>Price of a mixed litre</source>
+        <translation>Preis eines gemischten Liters</translation>
+    </message>
+    <message>
+        <source>a component has no price, or they are in several currencies; only bags have one</source>
+        <translation>ein Bestandteil hat keinen Preis, oder sie stehen in mehreren Währungen; nur Säcke haben einen</translation>
     </message>
 </context>
 <context>
@@ -2331,8 +2350,8 @@
         <translation>Krümel gespült</translation>
     </message>
     <message>
-        <source>least wanted</source>
-        <translation>mindestens erwünscht</translation>
+        <source>repotting hint</source>
+        <translation>Hinweis zum Umtopfen</translation>
     </message>
 </context>
 <context>
@@ -2717,20 +2736,20 @@
         <translation>Anzunehmendes Ma&amp;terial</translation>
     </message>
     <message>
-        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
-        <translation>Sack %1 behält sein Material, weil eine Fraktion oder eine Kiste Korn von ihm enthält: sie zuerst aus der Aufzeichnung nehmen.</translation>
-    </message>
-    <message>
-        <source>material</source>
-        <translation>Material</translation>
-    </message>
-    <message>
         <source>What is in the bag</source>
         <translation>Was im Sack ist</translation>
     </message>
     <message>
         <source>Material</source>
         <translation>Material</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a mix, a fraction or a bin has grain of it: receive the bag anew, and count 0 left of this one.</source>
+        <translation>Sack %1 behält sein Material, weil eine Mischung, eine Fraktion oder eine Kiste Korn von ihm hat: den Sack neu annehmen und von diesem 0 übrig zählen.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
+        <translation>Sack %1 ist jetzt %2, auch in seinen Siebanalysen und auf dem Arbeitstisch.</translation>
     </message>
 </context>
 <context>
@@ -7248,6 +7267,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>litre weight of %1</source>
         <translation>Litergewicht von %1</translation>
+    </message>
+    <message>
+        <source>material of %1</source>
+        <translation>Material von %1</translation>
     </message>
 </context>
 <context>
@@ -13465,6 +13488,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>new mix for what comes off</source>
         <translation>neue Mischung für das Abgenommene</translation>
+    </message>
+    <message>
+        <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
+        <translation>Summe über die Bestandteile von Anteil x Preis eines losen Liters / (1 - Schwund)</translation>
     </message>
 </context>
 </TS>

@@ -111,6 +111,13 @@
     </message>
 </context>
 <context>
+    <name>BagMaterial</name>
+    <message>
+        <source>material of bag %1</source>
+        <translation>material del saco %1</translation>
+    </message>
+</context>
+<context>
     <name>BenchState</name>
     <message>
         <source>Component %1</source>
@@ -505,6 +512,18 @@
     <message>
         <source>tilted %1°</source>
         <translation>inclinada %1°</translation>
+    </message>
+    <message>
+        <source>share of %1</source>
+        <translation>parte de %1</translation>
+    </message>
+    <message>
+        <source>Price of a mixed litre</source>
+        <translation>Precio de un litro mezclado</translation>
+    </message>
+    <message>
+        <source>a component has no price, or they are in several currencies; only bags have one</source>
+        <translation>un componente no tiene precio, o están en varias monedas; solo los sacos lo tienen</translation>
     </message>
 </context>
 <context>
@@ -2331,8 +2350,8 @@
         <translation>fragmentos bajan</translation>
     </message>
     <message>
-        <source>least wanted</source>
-        <translation>mínimo deseado</translation>
+        <source>repotting hint</source>
+        <translation>aviso de trasplante</translation>
     </message>
 </context>
 <context>
@@ -2717,20 +2736,20 @@
         <translation>&amp;Material que se recibe</translation>
     </message>
     <message>
-        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
-        <translation>El saco %1 conserva su material, porque una fracción o una cubeta contiene grano suyo: quítelos antes del registro.</translation>
-    </message>
-    <message>
-        <source>material</source>
-        <translation>material</translation>
-    </message>
-    <message>
         <source>What is in the bag</source>
         <translation>Qué hay en el saco</translation>
     </message>
     <message>
         <source>Material</source>
         <translation>Material</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a mix, a fraction or a bin has grain of it: receive the bag anew, and count 0 left of this one.</source>
+        <translation>El saco %1 conserva su material, porque una mezcla, una fracción o una cubeta tiene grano suyo: reciba el saco de nuevo y cuente 0 restante de este.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
+        <translation>El saco %1 es ahora %2, también en sus ensayos de tamizado y en el banco.</translation>
     </message>
 </context>
 <context>
@@ -7248,6 +7267,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>litre weight of %1</source>
         <translation>peso por litro de %1</translation>
+    </message>
+    <message>
+        <source>material of %1</source>
+        <translation>material de %1</translation>
     </message>
 </context>
 <context>
@@ -13465,6 +13488,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>new mix for what comes off</source>
         <translation>mezcla nueva para lo que se quita</translation>
+    </message>
+    <message>
+        <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
+        <translation>suma sobre los componentes de proporción x precio de un litro suelto / (1 - merma)</translation>
     </message>
 </context>
 </TS>

@@ -111,6 +111,13 @@
     </message>
 </context>
 <context>
+    <name>BagMaterial</name>
+    <message>
+        <source>material of bag %1</source>
+        <translation>matériau du sac %1</translation>
+    </message>
+</context>
+<context>
     <name>BenchState</name>
     <message>
         <source>Component %1</source>
@@ -505,6 +512,18 @@
     <message>
         <source>tilted %1°</source>
         <translation>incliné de %1°</translation>
+    </message>
+    <message>
+        <source>share of %1</source>
+        <translation>part de %1</translation>
+    </message>
+    <message>
+        <source>Price of a mixed litre</source>
+        <translation>Prix d’un litre mélangé</translation>
+    </message>
+    <message>
+        <source>a component has no price, or they are in several currencies; only bags have one</source>
+        <translation>un composant n’a pas de prix, ou ils sont en plusieurs monnaies&#xa0;; seuls les sacs en ont un</translation>
     </message>
 </context>
 <context>
@@ -2331,8 +2350,8 @@
         <translation>miettes descendues</translation>
     </message>
     <message>
-        <source>least wanted</source>
-        <translation>minimum souhaité</translation>
+        <source>repotting hint</source>
+        <translation>repère de rempotage</translation>
     </message>
 </context>
 <context>
@@ -2717,20 +2736,20 @@
         <translation>&amp;Matériau à réceptionner</translation>
     </message>
     <message>
-        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
-        <translation>Le sac %1 garde son matériau, car une fraction ou une caisse contient de son grain&#xa0;: retirez-les d’abord du registre.</translation>
-    </message>
-    <message>
-        <source>material</source>
-        <translation>matériau</translation>
-    </message>
-    <message>
         <source>What is in the bag</source>
         <translation>Ce que contient le sac</translation>
     </message>
     <message>
         <source>Material</source>
         <translation>Matériau</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a mix, a fraction or a bin has grain of it: receive the bag anew, and count 0 left of this one.</source>
+        <translation>Le sac %1 garde son matériau, car un mélange, une fraction ou une caisse a de son grain&#xa0;: recevez le sac à nouveau et comptez 0 restant pour celui-ci.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
+        <translation>Le sac %1 est maintenant&#xa0;: %2, aussi dans ses essais de tamisage et sur l’établi.</translation>
     </message>
 </context>
 <context>
@@ -7248,6 +7267,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>litre weight of %1</source>
         <translation>masse au litre de %1</translation>
+    </message>
+    <message>
+        <source>material of %1</source>
+        <translation>matériau de %1</translation>
     </message>
 </context>
 <context>
@@ -13465,6 +13488,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>new mix for what comes off</source>
         <translation>mélange neuf pour ce qui est ôté</translation>
+    </message>
+    <message>
+        <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
+        <translation>somme sur les composants de part x prix d’un litre en vrac / (1 - retrait)</translation>
     </message>
 </context>
 </TS>

@@ -110,6 +110,13 @@
     </message>
 </context>
 <context>
+    <name>BagMaterial</name>
+    <message>
+        <source>material of bag %1</source>
+        <translation>袋 %1 の資材</translation>
+    </message>
+</context>
+<context>
     <name>BenchState</name>
     <message>
         <source>Component %1</source>
@@ -504,6 +511,18 @@
     <message>
         <source>tilted %1°</source>
         <translation>傾き %1°</translation>
+    </message>
+    <message>
+        <source>share of %1</source>
+        <translation>%1 の割合</translation>
+    </message>
+    <message>
+        <source>Price of a mixed litre</source>
+        <translation>混合 1 L の価格</translation>
+    </message>
+    <message>
+        <source>a component has no price, or they are in several currencies; only bags have one</source>
+        <translation>価格のない配合材があるか、通貨がそろっていません。価格があるのは袋だけです</translation>
     </message>
 </context>
 <context>
@@ -2319,8 +2338,8 @@
         <translation>細粒が流れ落ちる</translation>
     </message>
     <message>
-        <source>least wanted</source>
-        <translation>望ましい下限</translation>
+        <source>repotting hint</source>
+        <translation>植え替えの目安</translation>
     </message>
 </context>
 <context>
@@ -2705,20 +2724,20 @@
         <translation>受け入れる資材(&amp;M)</translation>
     </message>
     <message>
-        <source>Bag %1 keeps its material, as a fraction or a bin holds grain of it: take it out of the record first.</source>
-        <translation>袋 %1 の資材は変えられません。区分か保管容器にこの袋の粒が入っています。先にそれを記録から外してください。</translation>
-    </message>
-    <message>
-        <source>material</source>
-        <translation>資材</translation>
-    </message>
-    <message>
         <source>What is in the bag</source>
         <translation>袋の中身</translation>
     </message>
     <message>
         <source>Material</source>
         <translation>資材</translation>
+    </message>
+    <message>
+        <source>Bag %1 keeps its material, as a mix, a fraction or a bin has grain of it: receive the bag anew, and count 0 left of this one.</source>
+        <translation>袋 %1 の資材は変えられません。用土、区分か保管容器にこの袋の粒が入っています。袋を新しく受け入れ、この袋の残りを 0 と数えてください。</translation>
+    </message>
+    <message>
+        <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
+        <translation>袋 %1 は %2 になりました。ふるい試験と作業台もそれに従います。</translation>
     </message>
 </context>
 <context>
@@ -7227,6 +7246,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>litre weight of %1</source>
         <translation>%1 のリットル重量</translation>
+    </message>
+    <message>
+        <source>material of %1</source>
+        <translation>%1 の資材</translation>
     </message>
 </context>
 <context>
@@ -13440,6 +13463,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>new mix for what comes off</source>
         <translation>取り除く分の新しい用土</translation>
+    </message>
+    <message>
+        <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
+        <translation>配合材ごとの割合 x ばら 1 L の価格の和 / (1 - 目減り)</translation>
     </message>
 </context>
 </TS>
