@@ -468,7 +468,8 @@ QString MainWindow::chapter_on_screen() const {
     if (qobject_cast<const VerdictPanel*>(widget) != nullptr || name == QStringLiteral("sieving_pictures")) return QStringLiteral("manual/curve_and_verdict");
     if (widget == &mix_page_->pictures()) {
       const QWidget* picture = mix_page_->pictures().picture().view;
-      if (picture == &mix_page_->ageing() || picture == &mix_page_->scores()) return QStringLiteral("manual/how_sure");
+      const auto shows = [&](const QWidget& one) { return picture->isAncestorOf(&one); };
+      if (shows(mix_page_->ageing()) || shows(mix_page_->scores())) return QStringLiteral("manual/how_sure");
     }
   }
   const QWidget* page = pages_->currentWidget();

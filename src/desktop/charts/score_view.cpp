@@ -2,6 +2,7 @@
 
 #include <QLocale>
 #include <QPainter>
+#include <QSizePolicy>
 #include <algorithm>
 #include <cmath>
 
@@ -14,6 +15,7 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr double score_gap = 6;
+constexpr double widest_plot = 0.6;  // of the picture; the rest is for words
 constexpr int fine_look = 0;
 constexpr int coarse_look = 1;
 
@@ -71,6 +73,9 @@ ScoreView::ScoreView(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("score_view"));
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("Pot tests: predicted against measured air"));
+  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
   setBackgroundRole(QPalette::Base);
   setAutoFillBackground(true);
   set_tests({});
@@ -79,10 +84,20 @@ ScoreView::ScoreView(QWidget* parent) : QWidget(parent) {
 void ScoreView::set_tests(std::vector<ComparedTest> tests) {
   tests_ = std::move(tests);
   setAccessibleDescription(score_sentence(tests_));
+  updateGeometry();
   update();
 }
 
 QSize ScoreView::minimumSizeHint() const { return {280, 11 * fontMetrics().height()}; }
+
+// As high as the words beside the plot, where that is as wide as it may be.
+int ScoreView::heightForWidth(int width) const {
+  const QFontMetricsF metrics(font());
+  const double beside = (1 - widest_plot) * (width - 2 * score_gap) - 4 * score_gap;
+  const double words = metrics.boundingRect(QRectF(0, 0, std::max(1.0, beside), 1e6), Qt::TextWordWrap, score_sentence(tests_)).height();
+  const double legend = 2 * (metrics.height() + score_gap);
+  return std::max(minimumSizeHint().height(), static_cast<int>(std::ceil(metrics.height() + legend + words + 5 * score_gap)));
+}
 
 void ScoreView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
@@ -100,7 +115,7 @@ void ScoreView::paintEvent(QPaintEvent*) {
   for (const ComparedTest& test : tests_) most = std::max({most, test.air.predicted.value(), test.air.measured.value()});
   const int ticks = static_cast<int>(std::ceil(most * 10 + 0.05));
   const double left = metrics.horizontalAdvance(QStringLiteral("100 %")) + 2 * score_gap;
-  const double side = std::min(room.height() - 3 * metrics.height() - 2 * score_gap, room.width() * 0.6 - left);
+  const double side = std::min(room.height() - 3 * metrics.height() - 2 * score_gap, room.width() * widest_plot - left);
   const QRectF plot(left, room.top() + metrics.height() + score_gap, side, side);
   const auto x_of = [&](double value) { return plot.left() + plot.width() * value * 10 / ticks; };
   const auto y_of = [&](double value) { return plot.bottom() - plot.height() * value * 10 / ticks; };
@@ -127,7 +142,7 @@ void ScoreView::paintEvent(QPaintEvent*) {
     paint_swatch(painter, look_of(is_coarse_test(test) ? coarse_look : fine_look), QSize(14, 14));
     painter.restore();
   }
-  const QRectF beside(plot.right() + 4 * score_gap, plot.top(), room.right() - plot.right() - 4 * score_gap, plot.height());
+  const QRectF beside(plot.right() + 4 * score_gap, plot.top(), room.right() - plot.right() - 4 * score_gap, room.bottom() - plot.top());
   double y = beside.top();
   const auto legend = [&](int look, const QString& text) {
     painter.save();

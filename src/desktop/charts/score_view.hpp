@@ -22,6 +22,8 @@ class ScoreView : public QWidget {
   [[nodiscard]] const std::vector<ComparedTest>& tests() const { return tests_; }
   [[nodiscard]] QSize minimumSizeHint() const override;
 
+  [[nodiscard]] int heightForWidth(int width) const override;
+
  protected:
   void paintEvent(QPaintEvent* event) override;
 

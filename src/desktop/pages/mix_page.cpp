@@ -164,7 +164,9 @@ QWidget* MixPage::answers() {
     trade_off_ = new TradeOffView(*finder_, &pictures);
     pictures.add({tr("Trade-offs"), trade_off_, "trade_off_table", [this] { return trade_off_table(finder_->found()); }, [this] { return trade_off_data(finder_->found()); }});
     scores_ = new ScoreView(&pictures);
-    pictures.add({tr("Pot tests"), scores_, "score_table", [this] { return score_table(scores_->tests()); }, [this] { return score_data(scores_->tests()); }});
+    scores_page_ = new ColumnScroll(scores_, &pictures);
+    scores_page_->setFocusProxy(scores_);
+    pictures.add({tr("Pot tests"), scores_page_, "score_table", [this] { return score_table(scores_->tests()); }, [this] { return score_data(scores_->tests()); }});
   };
   const AnswerColumn answer = answer_column(bench_, this, {QStringLiteral("answer_splitter"), QStringLiteral("chart_views"), tr("Pictures of the mix"), QStringLiteral("mix_")}, add_pictures);
   QSplitter* const column = answer.column;
@@ -223,7 +225,7 @@ void MixPage::show_recipes() {
 }
 
 void MixPage::show_ageing() { pictures_->show_picture(years_); }
-void MixPage::show_scores() { pictures_->show_picture(scores_); }
+void MixPage::show_scores() { pictures_->show_picture(scores_page_); }
 void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
 
 void MixPage::show_parts() {

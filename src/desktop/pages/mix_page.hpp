@@ -103,6 +103,7 @@ class MixPage : public QWidget {
   PartsBar* litres_;
   ComparisonView* comparison_;
   ScoreView* scores_;
+  QWidget* scores_page_;  ///< it, scrolled like the years
   AgeingView* ageing_;
   QWidget* years_;  ///< it, scrolled where large text needs more room than there is
   BandRow* band_;

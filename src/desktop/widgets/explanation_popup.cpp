@@ -9,6 +9,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace gritwright::desktop {
 
@@ -73,7 +74,11 @@ void ExplanationPopup::read_on(const QString& page) {
 void ExplanationPopup::open_beside(QWidget* widget) {
   adjustSize();
   const QRect screen = widget->screen()->availableGeometry();
-  if (layout()->totalHeightForWidth(width()) > screen.height()) {
+  // By itself a window takes two thirds of the screen at most.
+  const int needed = layout()->totalHeightForWidth(width());
+  if (needed <= screen.height()) {
+    resize(width(), std::max(height(), needed));
+  } else {
     auto* scroll = new QScrollArea(this);
     scroll->setFrameShape(NoFrame);
     scroll->setWidgetResizable(true);
