@@ -125,6 +125,8 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
 void ThemeStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter, const QWidget* widget) const {
   QProxyStyle::drawComplexControl(control, option, painter, widget);
   if (control == CC_ComboBox) return draw_edge(option, option->rect, painter);
+  // In high contrast handle and groove are of one colour.
+  if (control == CC_ScrollBar) return draw_edge(option, subControlRect(control, option, SC_ScrollBarSlider, widget), painter);
   if (control != CC_Slider) return;
   const QRect groove = subControlRect(control, option, SC_SliderGroove, widget);
   const QRect handle = subControlRect(control, option, SC_SliderHandle, widget);
