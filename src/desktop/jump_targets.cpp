@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QCoreApplication>
 #include <QMenuBar>
+#include <QRegularExpression>
 #include <QTableView>
 #include <algorithm>
 #include <set>
@@ -159,7 +160,9 @@ std::vector<JumpBox::Target> jump_targets(MainWindow& window, Bench& bench, cons
   for (QAction* top : window.menuBar()->actions()) {
     for (QAction* action : top->menu()->actions()) {
       QString text = action->text();
-      text.remove(u'&');
+      // Where a letter can't be underlined within the words it stands behind them.
+      static const QRegularExpression letter_behind(QStringLiteral("\\(&.\\)"));
+      text.remove(letter_behind).remove(u'&');
       if (action->isSeparator() || !action->isEnabled() || !fits(text, words)) continue;
       const QString keys = action->shortcut().toString(QKeySequence::NativeText);
       targets.push_back({keys.isEmpty() ? text : QStringLiteral("%1  (%2)").arg(text, keys), [action] { action->trigger(); }});

@@ -1,5 +1,6 @@
 // How the pages of the invented nursery lie in windows of all sizes, in all languages and sizes of text: nothing cut, nothing covered, the urgent first.
 #include <QComboBox>
+#include <QFrame>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
@@ -357,7 +358,9 @@ TEST_CASE("All columns of the recipes are in sight in large text in a small wind
 }
 
 TEST_CASE("The list of a day has room for three trees in large text in a small window", "[layout][large_text][day_page]") {
+  const char* const language = GENERATE("en", "fr");
   const int percent = GENERATE(100, 150, 200);
+  const WithLanguage speaking(language);
   OpenWindow open;
   open.window.resize(1024, 700);
   open_invented_nursery(open);
@@ -366,7 +369,48 @@ TEST_CASE("The list of a day has room for three trees in large text in a small w
   for (int round = 0; round < 10; ++round) QApplication::processEvents();
   const auto* table = open.find<QTableView>("day_table");
   REQUIRE(table->model()->rowCount() > 3);
-  INFO(percent << " %");
+  INFO(language << ", " << percent << " %");
   CHECK(table->viewport()->height() >= table->rowViewportPosition(2) + table->rowHeight(2));
+  for (int column = 0; column < table->model()->columnCount(); ++column)
+    for (const QString& word : table->model()->headerData(column, Qt::Horizontal).toString().split(u' '))
+      CHECK(table->horizontalHeader()->fontMetrics().horizontalAdvance(word) <= table->columnWidth(column));
   CHECK(open.window.size() == QSize(1024, 700));
+}
+
+TEST_CASE("The names of trees are whole beside their condition, and a row has two lines at most", "[layout][trees_page]") {
+  const char* const language = GENERATE("en", "de", "fr", "es", "ja");
+  const QSize size = GENERATE(QSize(1024, 700), QSize(1280, 800), QSize(1920, 1080));
+  const WithLanguage speaking(language);
+  OpenWindow open;
+  open.window.resize(size);
+  open_invented_nursery(open);
+  open.trigger("action_page_trees");
+  for (int round = 0; round < 5; ++round) QApplication::processEvents();
+  const auto* trees = open.find<QTableView>("trees_table");
+  REQUIRE(trees->model()->rowCount() > 3);
+  INFO(language << ", " << size.width());
+  for (int row = 0; row < trees->model()->rowCount(); ++row) {
+    CHECK(trees->rowHeight(row) <= 2 * trees->fontMetrics().lineSpacing() + 8);
+    for (int column = 0; column < 3; ++column) {
+      INFO(trees->model()->index(row, column).data().toString().toStdString());
+      CHECK(shows_whole(*trees, row, column));
+    }
+  }
+}
+
+TEST_CASE("What stands behind a figure is read to its end in large text", "[layout][large_text]") {
+  OpenWindow open;
+  open.window.resize(1024, 700);
+  open_invented_nursery(open);
+  const LargeText large(200);
+  open.trigger("action_show_pot");
+  for (int round = 0; round < 5; ++round) QApplication::processEvents();
+  open.find<QToolButton>("how_measure_out_1")->click();
+  auto* popup = open.window.findChild<QFrame*>(QStringLiteral("explanation_popup"));
+  REQUIRE(popup != nullptr);
+  const auto* text = popup->findChild<QLabel*>(QStringLiteral("explanation_text"));
+  const auto* scroll = popup->findChild<QScrollArea*>();
+  CHECK((scroll != nullptr ? scroll->widget()->height() : text->height()) >= text->heightForWidth(text->width()));
+  CHECK(popup->height() <= open.window.screen()->availableGeometry().height());
+  popup->close();
 }

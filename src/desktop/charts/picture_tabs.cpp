@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QHeaderView>
+#include <QMetaObject>
 #include <QStackedWidget>
 #include <QTableWidget>
 #include <QToolButton>
@@ -40,6 +41,8 @@ PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new Picture
   twin_->setCheckable(true);
   twin_->setMinimumSize(28, 26);
   setCornerWidget(twin_);
+  bar_->installEventFilter(this);
+  twin_->installEventFilter(this);
   chooser_->setObjectName(QStringLiteral("picture_chooser"));
   chooser_->setMinimumHeight(28);
   chooser_->hide();
@@ -75,6 +78,13 @@ void PictureTabs::resizeEvent(QResizeEvent* event) {
 void PictureTabs::changeEvent(QEvent* event) {
   QTabWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange) fit_tabs();
+}
+
+// The bar and the button get another font after this does.
+bool PictureTabs::eventFilter(QObject* watched, QEvent* event) {
+  const bool handled = QTabWidget::eventFilter(watched, event);
+  if (event->type() == QEvent::FontChange && (watched == bar_ || watched == twin_)) QMetaObject::invokeMethod(this, &PictureTabs::fit_tabs, Qt::QueuedConnection);
+  return handled;
 }
 
 void PictureTabs::fit_tabs() {

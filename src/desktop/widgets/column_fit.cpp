@@ -102,8 +102,11 @@ void ColumnFit::measure_words() {
   if (table_.model() == nullptr) return;
   for (const int column : giving_) {
     int& longest = longest_words_[static_cast<std::size_t>(column)];
-    for (int row = 0; row < std::min(table_.model()->rowCount(), most_rows_looked_at); ++row)
-      for (const QString& word : table_.model()->index(row, column).data().toString().split(u' ')) longest = std::max(longest, metrics.horizontalAdvance(word) + around_words);
+    const auto look = [&](const QString& text) {
+      for (const QString& word : text.split(u' ')) longest = std::max(longest, metrics.horizontalAdvance(word) + around_words);
+    };
+    look(table_.model()->headerData(column, Qt::Horizontal).toString());
+    for (int row = 0; row < std::min(table_.model()->rowCount(), most_rows_looked_at); ++row) look(table_.model()->index(row, column).data().toString());
     longest = std::min(longest, longest_name * metrics.averageCharWidth());
   }
 }

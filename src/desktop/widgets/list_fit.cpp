@@ -41,20 +41,23 @@ ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_on
 
 int ListFit::advance(const QString& text) const { return table_.fontMetrics().horizontalAdvance(text); }
 
-int ListFit::wide(const Column& column) const { return advance(column.widest) + 24; }
+int ListFit::wide(const Column& column) const {
+  int widest = std::max(advance(column.widest), widest_word(table_.model()->headerData(column.column, Qt::Horizontal).toString()));
+  for (int row = 0; row < rows_to_look_at(); ++row) widest = std::max(widest, advance(table_.model()->index(row, column.column).data().toString()));
+  return widest + 24;
+}
+
+int ListFit::rows_to_look_at() const { return std::min(rows_looked_at, table_.model()->rowCount()); }
+
+int ListFit::widest_word(const QString& text) const {
+  int widest = 0;
+  for (const QString& word : text.split(u' ')) widest = std::max(widest, advance(word));
+  return widest;
+}
 
 int ListFit::narrow(const Column& column) const {
   constexpr int around_words = 10;
-  const QString heading = table_.model()->headerData(column.column, Qt::Horizontal).toString();
-  int widest = 0;
-  const auto look = [&](const QString& text) {
-    for (const QString& word : text.split(u' ')) widest = std::max(widest, advance(word));
-  };
-  look(heading);
-  const int rows = std::min(rows_looked_at, table_.model()->rowCount());
-  for (int row = 0; row < rows; ++row) look(table_.model()->index(row, column.column).data().toString());
-  if (rows == 0) look(column.widest);
-  return widest + around_words;
+  return std::max(widest_word(column.widest), widest_word(table_.model()->headerData(column.column, Qt::Horizontal).toString())) + around_words;
 }
 
 // A name that is far longer than the others is elided rather than that all get more lines.
@@ -63,9 +66,16 @@ int ListFit::room_for_names() const {
   constexpr int most_signs = 36;
   const int sign = table_.fontMetrics().averageCharWidth();
   int longest = 0;
-  for (int row = 0; row < std::min(rows_looked_at, table_.model()->rowCount()); ++row)
+  for (int row = 0; row < rows_to_look_at(); ++row)
     longest = std::max(longest, advance(table_.model()->index(row, name_column).data().toString()) + around_words);
   return std::clamp(longest, names_in_one_line_ * sign, most_signs * sign);
+}
+
+int ListFit::longest_word_of_names() const {
+  constexpr int around_words = 8;
+  int longest = 0;
+  for (int row = 0; row < rows_to_look_at(); ++row) longest = std::max(longest, widest_word(table_.model()->index(row, name_column).data().toString()));
+  return longest + around_words;
 }
 
 bool ListFit::eventFilter(QObject* watched, QEvent* event) {
@@ -111,9 +121,21 @@ void ListFit::show_narrow(int room) {
   is_narrow_ = true;
   table_.setWordWrap(true);
   const int sign = table_.fontMetrics().averageCharWidth();
+  // With the others whole, names may take no more lines than with the others broken.
+  int beside_whole = room;
+  for (const Column& column : columns_) {
+    table_.setColumnHidden(column.column, false);
+    table_.setColumnWidth(column.column, wide(column));
+    beside_whole -= wide(column);
+  }
+  const int lines_beside_whole = lines_needed(beside_whole);
   for (const Column& column : columns_) {
     table_.setColumnWidth(column.column, narrow(column));
     room -= narrow(column);
+  }
+  if (beside_whole >= longest_word_of_names() && lines_beside_whole <= std::min(most_lines_of_a_name, lines_needed(room))) {
+    for (const Column& column : columns_) table_.setColumnWidth(column.column, wide(column));
+    return set_lines(lines_beside_whole);
   }
   for (const Column& column : columns_) {
     const bool goes = column.can_go && room < fewest_signs_of_a_name * sign;
@@ -130,7 +152,7 @@ int ListFit::lines_needed(int names) const {
     const QString text = table_.model()->index(row, column).data().toString();
     height = std::max(height, table_.fontMetrics().boundingRect(QRect(0, 0, std::max(1, room - around_words), 1000), Qt::TextWordWrap, text).height());
   };
-  for (int row = 0; row < std::min(rows_looked_at, table_.model()->rowCount()); ++row) {
+  for (int row = 0; row < rows_to_look_at(); ++row) {
     look(row, name_column, names);
     for (const Column& column : columns_)
       if (!table_.isColumnHidden(column.column)) look(row, column.column, table_.columnWidth(column.column));
@@ -145,8 +167,7 @@ void ListFit::set_lines(int lines) {
   give_headings_room(table_);
   // A row cut in two reads worse than a page that scrolls.
   const QHeaderView& headings = *table_.horizontalHeader();
-  const int rows = lines == 1 ? 2 : 1;
-  table_.setMinimumHeight(std::max(headings.sizeHint().height(), headings.minimumHeight()) + rows * height + 2 * table_.frameWidth());
+  table_.setMinimumHeight(std::max(headings.sizeHint().height(), headings.minimumHeight()) + 2 * height + 2 * table_.frameWidth());
 }
 
 }  // namespace gritwright::desktop

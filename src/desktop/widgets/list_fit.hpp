@@ -35,6 +35,9 @@ class ListFit : public QObject {
   [[nodiscard]] int wide(const Column& column) const;
   [[nodiscard]] int narrow(const Column& column) const;
   [[nodiscard]] int room_for_names() const;
+  [[nodiscard]] int longest_word_of_names() const;
+  [[nodiscard]] int widest_word(const QString& text) const;
+  [[nodiscard]] int rows_to_look_at() const;
   void fit();
   void show_narrow(int room);
   /// By the first rows, at so much room for names.
