@@ -9,6 +9,7 @@
 #include <QWheelEvent>
 #include <algorithm>
 #include <string>
+#include <vector>
 
 #include "gritwright/models/sieve_analysis.hpp"
 #include "record_pages.hpp"
@@ -407,4 +408,27 @@ TEST_CASE("The wheel turned over a choice scrolls the page and changes nothing",
     CHECK_FALSE(box->hasFocus());
   }
   CHECK(open.record->workbook().find(Id<Bag>{id})->record.material == "akadama");
+}
+
+TEST_CASE("Taking a bag into stock is told, once, and stands among what happened to the bag", "[bags_page]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "akadama";
+  bag.volume = loose_l(14);
+  bag.mass_as_bagged = mass_g(8330);
+  bag.moisture_basis = MoistureBasis::oven_dry;
+  const std::string id = open.record->add(bag, QStringLiteral("bag")).toStdString();
+  open.trigger("action_page_bags");
+  QStringList told;
+  QObject::connect(open.record.get(), &RecordBook::told, [&](const QString& sentence) { told << sentence; });
+  open.trigger("action_take_into_stock");
+  REQUIRE(told.size() == 1);
+  CHECK(told.back().contains(QString::fromStdString(id)));
+  open.trigger("action_take_into_stock");
+  REQUIRE(told.size() == 2);
+  CHECK(told.back().contains(QStringLiteral("already")));
+  const RecordRef ref{RecordKind::bag, id};
+  CHECK_THAT(in_g(open.record->workbook().stock_of(ref).value()), WithinRel(8330.0, 1e-9));
+  const auto entries = open.record->workbook().all<LogEntry>();
+  CHECK(std::ranges::count_if(entries, [&](const auto& entry) { return entry.record.text.ends_with("taken into stock") && entry.record.about == std::vector{ref}; }) == 1);
 }

@@ -132,7 +132,7 @@ VerdictView verdict_view(const Bench& bench) {
   if (reason.isEmpty()) {
     const auto graded = graded_bag(bench);
     const Band& band = *graded->band;
-    if (band != *evaluation.band) view.figures.title = with_label(view.figures.title, VerdictText::tr("%1 to %2").arg(to_local(size_text(band.from, units)), to_local(size_text(band.to, units))));
+    if (band != *evaluation.band) view.figures.title = with_label(view.figures.title, VerdictText::tr("%1 to %2, the nearest sieves").arg(to_local(size_text(band.from, units)), to_local(size_text(band.to, units))));
     const Estimate<BagVerdict> estimate = judge(graded->grading, band, {}, {}, graded->packing.of, graded->lost);
     for (const Note& note : estimate.notes) view.notes << sentence_text(note, units);
     judged = estimate.value;

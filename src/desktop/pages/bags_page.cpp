@@ -525,8 +525,9 @@ void BagsPage::take_into_stock() {
   if (!stored) return;
   const auto entry = arrival_of(ref_to(stored->id), stored->record, stored->record.received.value_or(today()));
   if (!entry) return emit book_.told(not_in_stock_->text());
-  if (book_.workbook().stock_of(ref_to(stored->id))) return;
-  book_.add(*entry, tr("bag %1 taken into stock").arg(current_));
+  if (book_.workbook().stock_of(ref_to(stored->id))) return emit book_.told(tr("Bag %1 is in stock already.").arg(current_));
+  const QString label = tr("bag %1 taken into stock").arg(current_);
+  if (!book_.add(*entry, label, {}, event_about(ref_to(stored->id), label, today())).isEmpty()) emit book_.told(tr("In stock now: %1 of bag %2.").arg(to_local(mass_text(entry->change, units_)), current_));
 }
 
 void BagsPage::grade() {
