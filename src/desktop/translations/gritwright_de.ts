@@ -2306,6 +2306,10 @@
         <source>Wanted, by mass</source>
         <translation>Gewünscht, nach Masse</translation>
     </message>
+    <message>
+        <source>%1 to %2, the nearest sieves</source>
+        <translation>%1 bis %2, die nächsten Siebe</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::AgeingView</name>
@@ -2750,6 +2754,14 @@
     <message>
         <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
         <translation>Sack %1 ist jetzt %2, auch in seinen Siebanalysen und auf dem Arbeitstisch.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is in stock already.</source>
+        <translation>Sack %1 ist schon im Vorrat.</translation>
+    </message>
+    <message>
+        <source>In stock now: %1 of bag %2.</source>
+        <translation>Jetzt im Vorrat: %1 von Sack %2.</translation>
     </message>
 </context>
 <context>

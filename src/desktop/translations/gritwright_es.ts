@@ -2306,6 +2306,10 @@
         <source>Wanted, by mass</source>
         <translation>Deseado, en masa</translation>
     </message>
+    <message>
+        <source>%1 to %2, the nearest sieves</source>
+        <translation>%1 a %2, los tamices más cercanos</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::AgeingView</name>
@@ -2750,6 +2754,14 @@
     <message>
         <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
         <translation>El saco %1 es ahora %2, también en sus ensayos de tamizado y en el banco.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is in stock already.</source>
+        <translation>El saco %1 ya está en existencias.</translation>
+    </message>
+    <message>
+        <source>In stock now: %1 of bag %2.</source>
+        <translation>Ahora en existencias: %1 del saco %2.</translation>
     </message>
 </context>
 <context>

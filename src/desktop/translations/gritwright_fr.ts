@@ -2306,6 +2306,10 @@
         <source>Wanted, by mass</source>
         <translation>Voulu, en masse</translation>
     </message>
+    <message>
+        <source>%1 to %2, the nearest sieves</source>
+        <translation>%1 à %2, les tamis les plus proches</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::AgeingView</name>
@@ -2750,6 +2754,14 @@
     <message>
         <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
         <translation>Le sac %1 est maintenant&#xa0;: %2, aussi dans ses essais de tamisage et sur l’établi.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is in stock already.</source>
+        <translation>Le sac %1 est déjà en stock.</translation>
+    </message>
+    <message>
+        <source>In stock now: %1 of bag %2.</source>
+        <translation>En stock maintenant&#xa0;: %1 du sac %2.</translation>
     </message>
 </context>
 <context>

@@ -2294,6 +2294,10 @@
         <source>Wanted, by mass</source>
         <translation>望む粒（質量比）</translation>
     </message>
+    <message>
+        <source>%1 to %2, the nearest sieves</source>
+        <translation>%1～%2（最も近いふるい）</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::AgeingView</name>
@@ -2738,6 +2742,14 @@
     <message>
         <source>Bag %1 is %2 now, on its sieve tests and on the bench too.</source>
         <translation>袋 %1 は %2 になりました。ふるい試験と作業台もそれに従います。</translation>
+    </message>
+    <message>
+        <source>Bag %1 is in stock already.</source>
+        <translation>袋 %1 はもう在庫にあります。</translation>
+    </message>
+    <message>
+        <source>In stock now: %1 of bag %2.</source>
+        <translation>在庫に入りました：袋 %2、%1。</translation>
     </message>
 </context>
 <context>
