@@ -14,8 +14,9 @@ constexpr int height_steps = 10;
 
 /// Mean saturation from `from_cm` to the fill line where the lowest point of that part stands at `head_cm`.
 double mean_saturation(const RetentionCurve& curve, const PotGeometry& pot, double from_cm, double to_cm, double head_cm) {
-  if (pot.container().tilt.angle.value() > 0) return tilted_mean_saturation(curve, pot, from_cm, to_cm, head_cm);
-  return curve.mean_saturation(pot.profile(), from_cm, to_cm, from_cm - head_cm);
+  const double mean = pot.container().tilt.angle.value() > 0 ? tilted_mean_saturation(curve, pot, from_cm, to_cm, head_cm)
+                                                             : curve.mean_saturation(pot.profile(), from_cm, to_cm, from_cm - head_cm);
+  return std::min(1.0, mean);  // a sum over heights of a pot full of water may pass it by its rounding
 }
 
 PotWater shares(const Retention& mix, double mean_saturation_in_body) {
