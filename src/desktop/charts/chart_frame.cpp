@@ -50,6 +50,12 @@ ChartFrame::Still ChartFrame::still() const {
 
 QRectF ChartFrame::boundingRect() const { return chart_->rect(); }
 
+bool ChartFrame::is_of_shown_curve(double mm) const {
+  return std::ranges::any_of(picture_->series, [mm](const GradingSeries& series) {
+    return !series.faint && std::ranges::any_of(series.points_mm_percent, [mm](const QPointF& point) { return point.x() == mm; });
+  });
+}
+
 double ChartFrame::x_of(double mm) const { return chart_->mapToPosition(QPointF(std::log10(mm), 0)).x(); }
 
 std::vector<ChartFrame::Entry> ChartFrame::legend(double width, const QFont& font, double& height) const {
@@ -159,7 +165,7 @@ void ChartFrame::paint_percents(QPainter& painter, const QRectF& plot) const {
   // As many labels as the height has room for.
   const int step = plot.height() < 6 * metrics.height() ? 50 : plot.height() < 11 * metrics.height() ? 20 : 10;
   for (int percent = 0; percent <= 100; percent += step) {
-    const double y = plot.bottom() - plot.height() * percent / 100;
+    const double y = plot.bottom() - plot.height() * (percent - least_shown_percent) / (most_shown_percent - least_shown_percent);
     painter.setPen(QPen(current_colours().grid, 1));
     painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
     painter.setPen(current_colours().muted);
@@ -177,7 +183,18 @@ void ChartFrame::paint_percents(QPainter& painter, const QRectF& plot) const {
 
 void ChartFrame::paint_sieves(QPainter& painter, const QRectF& plot) const {
   const QFontMetricsF metrics(painter.font());
-  double free_from = plot.left() - metrics.height();
+  constexpr double between = 4;
+  std::vector<QRectF> labels;
+  const auto label = [&](double mm) {
+    const QString text = QLocale().toString(mm, 'g', 3);
+    const double width = metrics.horizontalAdvance(text);
+    const QRectF place(x_of(mm) - width / 2, plot.bottom() + key_gap, width, metrics.height());
+    const bool free = place.left() >= plot.left() - metrics.height() && std::ranges::none_of(labels, [&](const QRectF& taken) { return taken.adjusted(-between, 0, between, 0).intersects(place); });
+    if (!free) return;
+    painter.drawText(QPointF(place.left(), place.top() + metrics.ascent()), text);
+    labels.push_back(place);
+  };
+  std::vector<double> other_mm;
   for (const double mm : picture_->sieves_mm) {
     const double x = x_of(mm);
     if (x < plot.left() - 0.5 || x > plot.right() + 0.5) continue;
@@ -185,12 +202,11 @@ void ChartFrame::paint_sieves(QPainter& painter, const QRectF& plot) const {
     painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
     painter.setPen(QPen(current_colours().muted, 1));
     painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4));
-    const QString label = QLocale().toString(mm, 'g', 3);
-    const double width = metrics.horizontalAdvance(label);
-    if (x - width / 2 < free_from) continue;
-    painter.drawText(QPointF(x - width / 2, plot.bottom() + key_gap + metrics.ascent()), label);
-    free_from = x + width / 2 + key_gap;
+    if (is_of_shown_curve(mm)) label(mm);
+    else other_mm.push_back(mm);
   }
+  // Where there is no room for all, those that were sieved with keep theirs.
+  for (const double mm : other_mm) label(mm);
   const QString title = ChartFrameText::tr("sieve opening, mm");
   painter.drawText(QPointF(plot.center().x() - metrics.horizontalAdvance(title) / 2, plot.bottom() + key_gap + metrics.height() + metrics.ascent()), title);
 }

@@ -13,6 +13,10 @@ class QChart;
 
 namespace gritwright::desktop {
 
+/// What the axis of percent passing shows: markers at none and at all are whole.
+inline constexpr double least_shown_percent = -3;
+inline constexpr double most_shown_percent = 103;
+
 /// All of the grading chart but its curves: legend, wanted band, sieve lines and labels, percent labels, the marked point. Drawn by us
 /// because an axis of the chart has even ticks only and its legend doesn't show line and marker together.
 class ChartFrame : public QGraphicsItem {
@@ -53,6 +57,7 @@ class ChartFrame : public QGraphicsItem {
   /// The entries in place; `height` receives what they take.
   std::vector<Entry> legend(double width, const QFont& font, double& height) const;
   [[nodiscard]] double x_of(double mm) const;
+  [[nodiscard]] bool is_of_shown_curve(double mm) const;
   void paint_legend(QPainter& painter) const;
   void paint_band(QPainter& painter, const QRectF& plot) const;
   void paint_percents(QPainter& painter, const QRectF& plot) const;

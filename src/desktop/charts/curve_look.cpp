@@ -19,7 +19,7 @@ QPen line_pen(const CurveLook& look, double width) {
 }
 
 QPen faint_pen(QColor colour) {
-  colour.setAlphaF(0.35F);
+  colour.setAlphaF(0.6F);
   return QPen(colour, 1.0);
 }
 

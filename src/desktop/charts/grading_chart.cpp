@@ -36,7 +36,7 @@ GradingChart::GradingChart(QWidget* parent)
   chart()->legend()->hide();
   chart()->addAxis(size_axis_, Qt::AlignBottom);
   chart()->addAxis(percent_axis_, Qt::AlignLeft);
-  percent_axis_->setRange(0, 100);
+  percent_axis_->setRange(least_shown_percent, most_shown_percent);
   // The frame draws both axes.
   size_axis_->setVisible(false);
   percent_axis_->setVisible(false);
