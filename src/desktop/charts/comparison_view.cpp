@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "curve_look.hpp"
 #include "gritwright/models/slice_threads.hpp"
@@ -49,20 +50,21 @@ class ComparisonPicture : public QWidget {
     const double least_height = 12.0 * fontMetrics().height();
     columns_ = most_columns();
     cell_height_ = least_height;
-    const QWidget* const room = parentWidget();
-    if (room == nullptr) return;
-    if (row_count() > 1 && 2 * least_height > room->height()) {
+    if (parentWidget() == nullptr) return;
+    const double room = parentWidget()->height() - key_height();
+    if (row_count() > 1 && 2 * least_height > room) {
       lies_ = true;
       columns_ = most_columns();
-      cell_height_ = (2 + words_lines()) * fontMetrics().height() + 14.0;
-      setMinimumHeight(static_cast<int>(row_count() * cell_height_));
+      // The name above them, the bar beside the curve and what is around all.
+      cell_height_ = 2 * fontMetrics().height() + words_height() + 18;
+      setMinimumHeight(static_cast<int>(std::ceil(key_height() + row_count() * cell_height_)));
       return;
     }
     // Wider, in more rows, as long as all are in sight.
-    while (columns_ > 1 && rows_of(columns_ - 1) * least_height <= room->height()) --columns_;
+    while (columns_ > 1 && rows_of(columns_ - 1) * least_height <= room) --columns_;
     constexpr double most_grown = 2;
-    cell_height_ = std::clamp(room->height() / static_cast<double>(std::max(1, row_count())), least_height, most_grown * least_height);
-    setMinimumHeight(static_cast<int>(std::max(1, row_count()) * least_height));
+    cell_height_ = std::clamp(room / std::max(1, row_count()), least_height, most_grown * least_height);
+    setMinimumHeight(static_cast<int>(std::ceil(key_height() + std::max(1, row_count()) * least_height)));
   }
 
  protected:
@@ -84,13 +86,15 @@ class ComparisonPicture : public QWidget {
       painter.drawText(QRectF(rect()).adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
       return;
     }
+    paint_key(painter);
+    const double top = key_height();
     const int columns = columns_;
     const double cell_width = width() / static_cast<double>(columns);
     for (std::size_t i = 0; i < comparison_.mixes.size(); ++i) {
       const int at = static_cast<int>(i);
       const int column = layoutDirection() == Qt::RightToLeft ? columns - 1 - at % columns : at % columns;
       const int row = at / columns;
-      paint_mix(painter, comparison_.mixes[i], QRectF(column * cell_width, row * cell_height_, cell_width, cell_height_));
+      paint_mix(painter, comparison_.mixes[i], QRectF(column * cell_width, top + row * cell_height_, cell_width, cell_height_));
     }
   }
 
@@ -103,13 +107,60 @@ class ComparisonPicture : public QWidget {
   [[nodiscard]] int rows_of(int columns) const { return (static_cast<int>(comparison_.mixes.size()) + columns - 1) / columns; }
   [[nodiscard]] int row_count() const { return rows_of(columns_); }
 
-  /// Of what stands beside a curve that lies.
-  [[nodiscard]] int words_lines() const {
-    int lines = 1;
-    const int room = static_cast<int>(words_share * (width() / static_cast<double>(columns_) - 2 * around));
-    for (const ComparedMix& mix : comparison_.mixes)
-      lines = std::max(lines, fontMetrics().boundingRect(0, 0, room, 1000, Qt::AlignLeading | Qt::TextWordWrap, words_of(mix)).height() / std::max(1, fontMetrics().lineSpacing()));
-    return lines;
+  /// Of what stands beside a curve that lies. By what is painted: signs of a fallback font are higher than the font's own.
+  [[nodiscard]] double words_height() const {
+    double height = 0;
+    const double room = words_share * (width() / static_cast<double>(columns_) - 2 * around);
+    const QFontMetricsF metrics(font());
+    for (const ComparedMix& mix : comparison_.mixes) height = std::max(height, metrics.boundingRect(QRectF(0, 0, room, 10000), Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, words_of(mix)).height());
+    return height;
+  }
+
+  struct KeyEntry {
+    QString name;
+    QBrush fill;
+    QRectF swatch;
+  };
+
+  /// What the bars and the shade say, above all mixes, in as many lines as it needs.
+  [[nodiscard]] std::vector<KeyEntry> key() const {
+    if (comparison_.mixes.empty()) return {};
+    const ThemeColours& colours = current_colours();
+    std::vector<KeyEntry> entries;
+    if (std::ranges::any_of(comparison_.mixes, [](const ComparedMix& mix) { return mix.air && mix.water; }))
+      entries = {{ComparisonView::tr("water"), colours.curves[0].colour, {}},
+                 {ComparisonView::tr("air"), QBrush(colours.curves[1].colour, Qt::BDiagPattern), {}},
+                 {ComparisonView::tr("grain and trapped air"), Qt::NoBrush, {}}};
+    if (comparison_.band) entries.push_back({ComparisonView::tr("wanted grain"), colours.band, {}});
+    const QFontMetricsF metrics(font());
+    QPointF at(around, 4);
+    for (KeyEntry& entry : entries) {
+      const double taken = swatch_wide + 6 + metrics.horizontalAdvance(entry.name);
+      if (at.x() > around && at.x() + taken > width()) at = QPointF(around, at.y() + metrics.height() + 2);
+      entry.swatch = QRectF(at.x(), at.y() + 0.15 * metrics.height(), swatch_wide, 0.7 * metrics.height());
+      at.rx() += taken + 2 * around;
+    }
+    return entries;
+  }
+
+  [[nodiscard]] double key_height() const {
+    const std::vector<KeyEntry> entries = key();
+    return entries.empty() ? 0 : entries.back().swatch.bottom() + 4;
+  }
+
+  void paint_key(QPainter& painter) const {
+    const ThemeColours& colours = current_colours();
+    const double line = QFontMetricsF(font()).height();
+    for (const KeyEntry& entry : key()) {
+      const bool mirrored = layoutDirection() == Qt::RightToLeft;
+      const QRectF swatch = mirrored ? QRectF(width() - entry.swatch.right(), entry.swatch.top(), swatch_wide, entry.swatch.height()) : entry.swatch;
+      painter.setPen(QPen(colours.field_edge, 1));
+      painter.setBrush(entry.fill);
+      painter.drawRect(swatch);
+      painter.setPen(colours.palette.color(QPalette::Text));
+      const QRectF room = mirrored ? QRectF(0, swatch.center().y() - line, swatch.left() - 6, 2 * line) : QRectF(swatch.right() + 6, swatch.center().y() - line, width(), 2 * line);
+      painter.drawText(room, Qt::AlignLeading | Qt::AlignVCenter | Qt::TextSingleLine, entry.name);
+    }
   }
 
   [[nodiscard]] static QString words_of(const ComparedMix& mix) {
@@ -180,6 +231,7 @@ class ComparisonPicture : public QWidget {
 
   static constexpr int around = 8;
   static constexpr double words_share = 0.6;
+  static constexpr double swatch_wide = 24;
 
   Comparison comparison_;
   double least_mm_ = 1;
