@@ -304,9 +304,9 @@ TEST_CASE("The names of fractions and of what happened are whole in large text i
   for (int row = 0; row < log->model()->rowCount(); ++row) CHECK(shows_whole(*log, row, 1));
 }
 
-TEST_CASE("Names that would cover the pictures of a plan stand below them, each after its letter", "[layout][large_text][trees_page]") {
+TEST_CASE("Names of cuts stand beside the pictures of a plan where they have room, else in a list, each after its letter", "[layout][large_text][trees_page]") {
   OpenWindow open;
-  open.window.resize(1280, 800);
+  open.window.resize(1920, 1080);
   open_invented_nursery(open);
   show_plan(open, "RP-03");
   const auto* view = open.find<RootPlanView>("root_plan_view");

@@ -143,7 +143,7 @@ RootPlanView::RootPlanView(RootPlanDesk& desk, QWidget* parent) : QWidget(parent
   refresh();
 }
 
-QSize RootPlanView::minimumSizeHint() const { return {300, 12 * fontMetrics().height()}; }
+QSize RootPlanView::minimumSizeHint() const { return {300, 9 * fontMetrics().height()}; }
 
 void RootPlanView::set_units(UnitSystem units) {
   units_ = units;
@@ -243,21 +243,78 @@ QStringList RootPlanView::all_names() const {
   return names;
 }
 
-QStringList RootPlanView::key() const {
-  const auto both = places_beside({0, 0});
-  if (!both) return {};
-  // Left and right of it, names leave the middle of the root mass in sight.
-  constexpr double most_covered = 0.55;
-  QPolygonF outline;
-  for (const ViewPoint& point : desk_.outcome()->views->side.before) outline << QPointF(in_cm(point.across), in_cm(point.along));
-  const double room = most_covered * outline.boundingRect().width() * both->first.pixels_per_cm;
-  const QStringList names = all_names();
-  const bool fit = std::ranges::all_of(names, [&](const QString& name) { return fontMetrics().horizontalAdvance(name) <= room; });
-  return fit ? QStringList() : names;
+QStringList RootPlanView::key() const { return laid_key().names; }
+
+QRectF RootPlanView::drawn(const RootView& view, const Place& place) const {
+  QPolygonF points;
+  const auto add = [&](const ViewOutline& outline) {
+    for (const ViewPoint& point : outline) points << QPointF(place.origin.x() + in_cm(point.across) * place.pixels_per_cm, place.origin.y() - in_cm(point.along) * place.pixels_per_cm);
+  };
+  for (const ViewOutline& wall : view.pot) add(wall);
+  add(view.before);
+  return points.boundingRect();
+}
+
+QRectF RootPlanView::beside_drawn(const NamedCut& cut, const QRectF& drawn, const Place& place) const {
+  constexpr double off = 4;
+  const QPointF middle(place.origin.x() + in_cm(cut.at.across) * place.pixels_per_cm, place.origin.y() - in_cm(cut.at.along) * place.pixels_per_cm);
+  const double wide = fontMetrics().horizontalAdvance(cut.name) + 4;
+  const double high = fontMetrics().height();
+  QRectF words(middle.x() - wide / 2, middle.y() - high / 2, wide, high);
+  const QPointF away = middle - drawn.center();
+  if (std::abs(away.x()) * drawn.height() > std::abs(away.y()) * drawn.width()) {
+    if (away.x() > 0) words.moveLeft(drawn.right() + off);
+    else words.moveRight(drawn.left() - off);
+  } else if (away.y() > 0) {
+    words.moveTop(drawn.bottom() + off);
+  } else {
+    words.moveBottom(drawn.top() - off);
+  }
+  return words;
+}
+
+// Beside both drawings, on neither and none on another.
+bool RootPlanView::names_have_room(const Place& side, const Place& top) const {
+  const RootViews& views = *desk_.outcome()->views;
+  std::vector<QRectF> taken{drawn(views.side, side), drawn(views.top, top)};
+  const QRectF room = QRectF(rect()).adjusted(0, legend_height(), 0, 0);
+  const auto take = [&](const RootView& view, const QRectF& of, const Place& place) {
+    return std::ranges::all_of(named_cuts(view), [&](const NamedCut& cut) {
+      const QRectF words = beside_drawn(cut, of, place);
+      const bool free = room.contains(words) && std::ranges::none_of(taken, [&](const QRectF& other) { return other.intersects(words); });
+      taken.push_back(words);
+      return free;
+    });
+  };
+  const QRectF of_side = taken[0];
+  const QRectF of_top = taken[1];
+  return take(views.side, of_side, side) && take(views.top, of_top, top);
+}
+
+std::pair<double, double> RootPlanView::room_for_names(const RootView& view) const {
+  const Place any{{0, 0}, 1};
+  const QRectF box = drawn(view, any);
+  std::pair<double, double> room{0, 0};
+  for (const NamedCut& cut : named_cuts(view)) {
+    const QRectF words = beside_drawn(cut, box, any);
+    if (words.right() <= box.left()) room.first = std::max(room.first, box.left() - words.left() + 1);
+    if (words.left() >= box.right()) room.second = std::max(room.second, words.right() - box.right() + 1);
+  }
+  return room;
 }
 
 RootPlanView::Key RootPlanView::laid_key() const {
-  Key below{key(), {}, {0, 0}};
+  const auto named = places_beside({0, 0});
+  if (!named) return {};
+  Key lettered = letters();
+  // Names are read at once, letters leave room for larger pictures.
+  constexpr double least_of_lettered = 0.75;
+  const bool large = named->first.pixels_per_cm >= least_of_lettered * places_beside(lettered.taken)->first.pixels_per_cm;
+  return large && names_have_room(named->first, named->second) ? Key{} : lettered;
+}
+
+RootPlanView::Key RootPlanView::letters() const {
+  Key below{all_names(), {}, {0, 0}};
   if (below.names.isEmpty()) return below;
   Key beside = below;
   const double line = fontMetrics().height();
@@ -318,21 +375,26 @@ std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView:
   const double line = fontMetrics().height();
   const bool has_key = taken.width() > 0 || taken.height() > 0;
   // The names of cuts stand out on all sides; two of them must not meet. Letters need less.
-  const double around = has_key ? line / 2 : line;
+  const double around = has_key ? line / 2 : line + 4;
   double between = line + plan_gap;
-  if (!has_key)
-    for (const QString& name : all_names()) between = std::max(between, fontMetrics().horizontalAdvance(name) + plan_gap);
+  std::pair<double, double> of_side{0, 0};
+  std::pair<double, double> of_top{0, 0};
+  if (!has_key) {
+    of_side = room_for_names(outcome->views->side);
+    of_top = room_for_names(outcome->views->top);
+    between = std::max({between, of_side.second + of_top.first + plan_gap, fontMetrics().horizontalAdvance(trunk_name()) + plan_gap});
+  }
   const double wide = width() - taken.width();
   const double head = legend_height() + around;
   const double room_x = wide - 3 * plan_gap;
   const double room_y = height() - taken.height() - head - 2 * plan_gap - around;
-  const double beside = std::min((room_x - between) / (side.width() + top.width()), room_y / std::max(side.height(), top.height()));
-  const double stacked = std::min((room_x + plan_gap) / std::max(side.width(), top.width()), (room_y - line - plan_gap) / (side.height() + top.height()));
+  const double beside = std::min((room_x - between - of_side.first - of_top.second) / (side.width() + top.width()), room_y / std::max(side.height(), top.height()));
+  const double stacked = std::min((room_x + plan_gap - 2 * std::max({of_side.first, of_side.second, of_top.first, of_top.second})) / std::max(side.width(), top.width()), (room_y - line - plan_gap) / (side.height() + top.height()));
   const double scale = std::max(0.5, std::max(beside, stacked));
   // The origin is the middle of the floor; up on the widget is up or back in the pot.
   if (beside >= stacked) {
     const double y = head + room_y / 2;
-    const double left = (wide - (side.width() + top.width()) * scale - between) / 2;
+    const double left = of_side.first + (wide - (side.width() + top.width()) * scale - between - of_side.first - of_top.second) / 2;
     return std::pair{Place{{left - side.left() * scale, y + (side.top() + side.height() / 2) * scale}, scale},
                      Place{{left + side.width() * scale + between - top.left() * scale, y + (top.top() + top.height() / 2) * scale}, scale}};
   }
@@ -389,12 +451,18 @@ void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Pla
   painter.drawPolygon(polygon(view.kept));
   use(all.kept);
   painter.drawPolygon(polygon(view.kept));
+  // Runs are as high as they are reckoned with; what is kept has a smooth edge.
+  painter.save();
+  QPainterPath smooth;
+  smooth.addPolygon(polygon(view.kept));
+  painter.setClipPath(smooth);
   use(all.untouched);
   const Length step = length_mm(5);
   for (const ViewRun& run : view.untouched) painter.drawRect(QRectF(at(run.from, run.low + step), at(run.to, run.low)));
   use(all.left_before);
   painter.setPen(Qt::NoPen);
   for (const ViewRun& run : view.left_before) painter.drawRect(QRectF(at(run.from, run.low + step), at(run.to, run.low)));
+  painter.restore();
   painter.setBrush(Qt::NoBrush);
   for (std::size_t i = 0; i < view.pot.size(); ++i) {
     QPen wall = all.wall.pen;
@@ -412,8 +480,12 @@ void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Pla
   painter.drawLine(trunk - QPointF(6, 0), trunk + QPointF(6, 0));
   painter.drawLine(trunk - QPointF(0, 6), trunk + QPointF(0, 6));
   for (const NamedCut& cut : named_cuts(view)) {
+    if (key.names.isEmpty()) {
+      paint_name(painter, cut.name, beside_drawn(cut, drawn(view, place), place), key, names);
+      continue;
+    }
     const double high = fontMetrics().height();
-    const double wide = key.names.isEmpty() ? fontMetrics().horizontalAdvance(cut.name) + 4 : high;
+    const double wide = high;
     const QPointF middle = at(cut.at.across, cut.at.along);
     QRectF words(0, 0, wide, high);
     words.moveLeft(std::clamp(middle.x() - wide / 2, 0.0, std::max(0.0, width() - key.taken.width() - wide)));

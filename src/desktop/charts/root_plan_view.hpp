@@ -67,6 +67,14 @@ class RootPlanView : public QWidget {
   [[nodiscard]] Key laid_key() const;
   void paint_key(QPainter& painter, const Key& key) const;
   void paint_letter(QPainter& painter, const QString& letter, const QRectF& place) const;
+  /// What a view takes on the widget, pot and root mass.
+  [[nodiscard]] QRectF drawn(const RootView& view, const Place& place) const;
+  /// Where the name of a cut stands beside what is drawn, on the side of the cut.
+  [[nodiscard]] QRectF beside_drawn(const NamedCut& cut, const QRectF& drawn, const Place& place) const;
+  [[nodiscard]] bool names_have_room(const Place& side, const Place& top) const;
+  /// What the names of cuts take left and right of what is drawn.
+  [[nodiscard]] std::pair<double, double> room_for_names(const RootView& view) const;
+  [[nodiscard]] Key letters() const;
   void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, const std::vector<QRectF>& handles, const Key& key,
                   std::vector<QRectF>& names) const;
   /// Where it is wanted, or a little above or below where another of the `names` stands there; its letter if there is a key.
