@@ -25,7 +25,7 @@ class AgeingView : public QWidget {
   /// Works it out now, for tests and for pictures of the window.
   void finish();
   [[nodiscard]] QSize minimumSizeHint() const override;
-  /// Plots and every line of their words.
+  /// Plots, which with their axes are in sight at once where that is possible, and every line of their words.
   [[nodiscard]] int heightForWidth(int width) const override;
 
  signals:

@@ -1,8 +1,11 @@
 #include "lot_chart.hpp"
 
+#include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
 #include <algorithm>
+#include <optional>
+#include <utility>
 
 #include "curve_look.hpp"
 #include "text.hpp"
@@ -18,6 +21,36 @@ bool lot_is_outside(const std::vector<LotPoint>& points, LotFigure figure) {
   const auto usual = usual_of(points, figure);
   const auto& value = points.back().figures.of(figure);
   return usual && value && !usual->holds(*value);
+}
+
+/// What a panel shows from its foot to its top; nothing where no lot has the figure.
+std::optional<std::pair<double, double>> lot_scale(const std::vector<LotPoint>& points, LotFigure figure) {
+  std::vector<double> values;
+  for (const LotPoint& point : points) {
+    if (const auto& value = point.figures.of(figure)) values.push_back(*value);
+  }
+  if (values.empty()) return std::nullopt;
+  double low = *std::ranges::min_element(values);
+  double high = *std::ranges::max_element(values);
+  if (const auto usual = usual_of(points, figure)) {
+    low = std::min(low, std::max(0.0, usual->low));
+    high = std::max(high, usual->high);
+  }
+  const double margin = std::max(0.1 * (high - low), 0.02 * high);
+  low = std::max(0.0, low - margin);
+  high += margin;
+  if (!(high > low)) high = low + 1;
+  return std::pair(low, high);
+}
+
+/// Bags are told apart by what stands last in their names: words before it give way.
+QString shortened_bag(const QFontMetricsF& metrics, const QString& bag, double room) {
+  if (metrics.horizontalAdvance(bag) <= room) return bag;
+  for (qsizetype space = bag.indexOf(u' '); space >= 0; space = bag.indexOf(u' ', space + 1)) {
+    const QString rest = u'\u2026' + bag.mid(space + 1);
+    if (metrics.horizontalAdvance(rest) <= room) return rest;
+  }
+  return metrics.elidedText(bag, Qt::ElideLeft, room);
 }
 
 }  // namespace
@@ -109,42 +142,48 @@ void LotChart::paintEvent(QPaintEvent*) {
   }
   constexpr double top = 2 * lot_gap;  // clear of the button beside the tabs
   const QSizeF size((width() - lot_gap) / 2, (height() - top - lot_gap) / 2);
+  int title_lines = 1;
+  double scale_width = 0;
+  for (const LotFigure figure : lot_figure_kinds) {
+    if (metrics.horizontalAdvance(title(figure, 1).front()) > size.width() - 2 * lot_gap) title_lines = 2;
+    const auto scale = lot_scale(points_, figure);
+    if (!scale) continue;
+    for (const double end : {scale->first, scale->second}) scale_width = std::max(scale_width, metrics.horizontalAdvance(lot_figure_text(figure, end, bench_.units())));
+  }
   for (std::size_t i = 0; i < lot_figure_kinds.size(); ++i) {
     const double x = i % 2 == 0 ? 0 : size.width() + lot_gap;
     const double y = i < 2 ? top : top + size.height() + lot_gap;
-    paint_panel(painter, QRectF(QPointF(x, y), size), lot_figure_kinds[i]);
+    paint_panel(painter, QRectF(QPointF(x, y), size), lot_figure_kinds[i], title_lines, scale_width);
   }
 }
 
+QStringList LotChart::title(LotFigure figure, int lines) const {
+  const QString name = lot_figure_name(figure);
+  QString value = lot_figure_text(figure, points_.back().figures.of(figure), bench_.units());
+  if (lot_is_outside(points_, figure)) value += QStringLiteral(" \u2013 ") + tr("unusual");
+  return lines == 1 ? QStringList{with_label(name, value)} : QStringList{name, value};
+}
+
 // Each figure has its own scale; shaded is where single lots usually lie, the line is their mean.
-void LotChart::paint_panel(QPainter& painter, const QRectF& room, LotFigure figure) const {
+void LotChart::paint_panel(QPainter& painter, const QRectF& room, LotFigure figure, int title_lines, double scale_width) const {
   const QFontMetricsF metrics(font());
   const QColor ink = current_colours().palette.color(QPalette::Text);
   const auto usual = usual_of(points_, figure);
   const bool outside = lot_is_outside(points_, figure);
   const auto text = [&](double value) { return lot_figure_text(figure, value, bench_.units()); };
-  QString title = with_label(lot_figure_name(figure), lot_figure_text(figure, points_.back().figures.of(figure), bench_.units()));
-  if (outside) title += QStringLiteral(" \u2013 ") + tr("unusual");
   painter.setPen(outside ? current_colours().fault : ink);
-  painter.drawText(QPointF(room.left() + lot_gap, room.top() + metrics.ascent() + 2), metrics.elidedText(title, Qt::ElideMiddle, room.width() - 2 * lot_gap));
-  std::vector<double> values;
-  for (const LotPoint& point : points_) {
-    if (const auto& value = point.figures.of(figure)) values.push_back(*value);
+  QPointF line(room.left() + lot_gap, room.top() + metrics.ascent() + 2);
+  for (const QString& words : title(figure, title_lines)) {
+    painter.drawText(line, metrics.elidedText(words, Qt::ElideRight, room.width() - 2 * lot_gap));
+    line.ry() += metrics.height();
   }
-  if (values.empty()) return;
-  double low = *std::ranges::min_element(values);
-  double high = *std::ranges::max_element(values);
-  if (usual) {
-    low = std::min(low, std::max(0.0, usual->low));
-    high = std::max(high, usual->high);
-  }
-  const double margin = std::max(0.1 * (high - low), 0.02 * high);
-  low = std::max(0.0, low - margin);
-  high += margin;
-  if (!(high > low)) high = low + 1;
-  const double left = std::max(metrics.horizontalAdvance(text(low)), metrics.horizontalAdvance(text(high))) + 2 * lot_gap;
-  const QRectF plot(room.left() + left, room.top() + metrics.height() + lot_gap, room.width() - left - 2 * lot_gap, room.height() - 2 * metrics.height() - 2 * lot_gap);
-  const auto y_of = [&](double value) { return plot.bottom() - plot.height() * (value - low) / (high - low); };
+  const auto scale = lot_scale(points_, figure);
+  if (!scale) return;
+  const auto [low, high] = *scale;
+  const double left = scale_width + 2 * lot_gap;
+  const double above = title_lines * metrics.height() + lot_gap;
+  const QRectF plot(room.left() + left, room.top() + above, room.width() - left - 2 * lot_gap, room.height() - above - metrics.height() - lot_gap);
+  const auto y_of = [&plot, low = low, high = high](double value) { return plot.bottom() - plot.height() * (value - low) / (high - low); };
   if (usual) {
     const double top = y_of(usual->high);
     const double bottom = y_of(std::max(low, usual->low));
@@ -184,11 +223,43 @@ void LotChart::paint_panel(QPainter& painter, const QRectF& room, LotFigure figu
     }
     before = at;
   }
+  paint_names(painter, plot);
+}
+
+// Each below its point as far as the plot's width allows: first and last always, those between where all have room.
+void LotChart::paint_names(QPainter& painter, const QRectF& plot) const {
+  const QFontMetricsF metrics(font());
+  const double step = plot.width() / static_cast<double>(points_.size());
+  const double baseline = plot.bottom() + metrics.ascent() + 2;
   painter.setPen(current_colours().muted);
-  const QString ends = points_.size() > 1 ? points_.front().bag : QString();
-  painter.drawText(QPointF(plot.left(), plot.bottom() + metrics.ascent() + 2), ends);
-  const QString name = metrics.elidedText(points_.back().bag, Qt::ElideMiddle, plot.width() - metrics.horizontalAdvance(ends) - lot_gap);
-  painter.drawText(QPointF(plot.right() - metrics.horizontalAdvance(name), plot.bottom() + metrics.ascent() + 2), name);
+  const auto from_of = [&](std::size_t lot, double wide) {
+    const double middle = plot.left() + step * (static_cast<double>(lot) + 0.5);
+    return std::max(plot.left(), std::min(middle - wide / 2, plot.right() - wide));
+  };
+  const std::size_t last = points_.size() - 1;
+  if (last == 0) {
+    const QString name = shortened_bag(metrics, points_.front().bag, plot.width());
+    painter.drawText(QPointF(from_of(0, metrics.horizontalAdvance(name)), baseline), name);
+    return;
+  }
+  const QString first_name = shortened_bag(metrics, points_.front().bag, (plot.width() - lot_gap) / 2);
+  const double first_wide = metrics.horizontalAdvance(first_name);
+  const QString last_name = shortened_bag(metrics, points_.back().bag, plot.width() - first_wide - lot_gap);
+  const double last_wide = metrics.horizontalAdvance(last_name);
+  const double last_from = std::max(from_of(last, last_wide), plot.left() + first_wide + lot_gap);
+  const double first_from = std::min(from_of(0, first_wide), last_from - lot_gap - first_wide);
+  painter.drawText(QPointF(first_from, baseline), first_name);
+  painter.drawText(QPointF(last_from, baseline), last_name);
+  std::vector<std::pair<double, QString>> between;
+  double free_from = first_from + first_wide + lot_gap;
+  for (std::size_t lot = 1; lot < last; ++lot) {
+    const double wide = metrics.horizontalAdvance(points_[lot].bag);
+    const double from = from_of(lot, wide);
+    if (from < free_from || from + wide + lot_gap > last_from) return;
+    between.emplace_back(from, points_[lot].bag);
+    free_from = from + wide + lot_gap;
+  }
+  for (const auto& [from, name] : between) painter.drawText(QPointF(from, baseline), name);
 }
 
 }  // namespace gritwright::desktop

@@ -25,7 +25,10 @@ class LotChart : public QWidget {
 
  private:
   void refresh();
-  void paint_panel(QPainter& painter, const QRectF& room, LotFigure figure) const;
+  /// In one line or in two: what it is, and how much.
+  [[nodiscard]] QStringList title(LotFigure figure, int lines) const;
+  void paint_panel(QPainter& painter, const QRectF& room, LotFigure figure, int title_lines, double scale_width) const;
+  void paint_names(QPainter& painter, const QRectF& plot) const;
 
   Bench& bench_;
   std::vector<LotPoint> points_;

@@ -1,8 +1,11 @@
 #include "parts_bar.hpp"
 
+#include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
 #include <algorithm>
+#include <iterator>
+#include <optional>
 
 #include "curve_look.hpp"
 #include "text.hpp"
@@ -24,10 +27,173 @@ QString with_litres_range(double litres, const std::optional<Range>& range, Unit
 
 std::optional<Range> rest_of(const std::optional<Range>& share) { return share ? std::optional(Range{1 - share->high, 1 - share->median, 1 - share->low}) : share; }
 
-/// A name gives way to the figure behind it, never the other way round.
-QString shortened(const QFontMetricsF& metrics, const QString& name, const QString& figure, double room) {
-  const double taken = metrics.horizontalAdvance(PartsBar::tr("%1 %2").arg(QString(), figure));
-  return PartsBar::tr("%1 %2").arg(metrics.elidedText(name, Qt::ElideRight, std::max(0.0, room - taken)), figure);
+struct BarPiece {
+  double width;
+  QBrush fill;
+  QPen edge;
+  QString name;
+  QString figure;
+  QString range;  ///< empty where none is known
+};
+
+struct LitreBar {
+  QString heading;
+  std::vector<BarPiece> pieces;
+};
+
+LitreBar bar_in(const PartsPicture& picture, double litres_in, double pixels_per_litre, UnitSystem units) {
+  LitreBar bar{PartsBar::tr("In: %1 loose, each by itself").arg(litres_text(litres_in, units)), {}};
+  const QPen edge(current_colours().palette.color(QPalette::Base), 2);
+  for (const PartsPicture::Part& part : picture.in)
+    bar.pieces.push_back({part.litres * pixels_per_litre, look_of(part.look).colour, edge, part.name, litres_text(part.litres, units), part.range ? litres_range_text(part.range, units) : QString()});
+  return bar;
+}
+
+LitreBar bar_out(const PartsPicture& picture, double pixels_per_litre, UnitSystem units, const QFontMetricsF& metrics, double room) {
+  const auto heading = [](const QString& litres) { return PartsBar::tr("Out: %1 mixed; what fills it once settled").arg(litres); };
+  LitreBar bar{heading(picture.litres_out ? with_litres_range(*picture.litres_out, picture.litres_out_range, units) : QStringLiteral("\u2013")), {}};
+  if (picture.litres_out && metrics.horizontalAdvance(bar.heading) > room) bar.heading = heading(litres_text(*picture.litres_out, units));
+  const ThemeColours& colours = current_colours();
+  const QBrush fills[] = {QBrush(colours.curves[1].colour, Qt::BDiagPattern), QBrush(colours.curves[0].colour, Qt::Dense6Pattern), QBrush(colours.muted)};
+  const double width = picture.litres_out.value_or(0) * pixels_per_litre;
+  for (std::size_t i = 0; i < picture.filling.size(); ++i) {
+    const PartsPicture::Share& share = picture.filling[i];
+    const QString range = share.range ? range_text(share.range, [](double one) { return percent_text(one, 0); }) : QString();
+    bar.pieces.push_back({width * share.share, fills[i % 3], QPen(colours.field_edge, 1), share.name, to_local(percent_text(share.share, 0)), range});
+  }
+  return bar;
+}
+
+/// How the pieces of both bars are told, alike for all.
+struct Captions {
+  enum class Place { below_piece, in_key };
+  Place place;
+  bool name_apart;
+  bool with_range;
+  bool range_apart;
+};
+
+// The first for which there is room. The table always tells the ranges.
+constexpr Captions captions_wanted[] = {
+    {Captions::Place::below_piece, false, true, false},
+    {Captions::Place::below_piece, true, true, false},
+    {Captions::Place::below_piece, true, true, true},
+    {Captions::Place::in_key, false, true, false},
+    {Captions::Place::below_piece, false, false, false},
+    {Captions::Place::below_piece, true, false, false},
+    {Captions::Place::in_key, false, false, false},
+};
+
+constexpr double between_captions = 12;
+constexpr double key_swatch = 24;
+constexpr double caption_gap = 6;
+constexpr double below_bar = 2;
+
+double caption_room(const BarPiece& piece) { return piece.width - between_captions; }
+
+/// The lines that are not broken, without a name that stands above them.
+QStringList caption_lines(const BarPiece& piece, const Captions& captions) {
+  const bool with_range = captions.with_range && !piece.range.isEmpty();
+  const QString figure = with_range && !captions.range_apart ? PartsBar::tr("%1 (%2)").arg(piece.figure, piece.range) : piece.figure;
+  QStringList lines{captions.name_apart ? figure : PartsBar::tr("%1 %2").arg(piece.name, figure)};
+  if (with_range && captions.range_apart) lines << piece.range;
+  return lines;
+}
+
+QSizeF name_size(const QFontMetricsF& metrics, const BarPiece& piece) { return metrics.boundingRect(QRectF(0, 0, caption_room(piece), 1e6), Qt::TextWordWrap, piece.name).size(); }
+
+/// Where the entries of a key begin, in a row that wraps, from the origin.
+std::vector<QPointF> key_places(const QFontMetricsF& metrics, const LitreBar& bar, const Captions& captions, double room) {
+  std::vector<QPointF> places;
+  QPointF at;
+  for (const BarPiece& piece : bar.pieces) {
+    const double wide = key_swatch + caption_gap + metrics.horizontalAdvance(caption_lines(piece, captions).front());
+    if (at.x() > 0 && at.x() + wide > room) at = QPointF(0, at.y() + metrics.height() + 2);
+    places.push_back(at);
+    at.rx() += wide + 2 * between_captions;
+  }
+  return places;
+}
+
+/// Nothing where one would have to be cut.
+std::optional<double> captions_height(const QFontMetricsF& metrics, const LitreBar& bar, const Captions& captions, double room) {
+  const auto is_too_wide = [&](double most) { return [&metrics, most](const QString& line) { return metrics.horizontalAdvance(line) > most; }; };
+  if (captions.place == Captions::Place::in_key) {
+    for (const BarPiece& piece : bar.pieces)
+      if (std::ranges::any_of(caption_lines(piece, captions), is_too_wide(room - key_swatch - caption_gap))) return std::nullopt;
+    return bar.pieces.empty() ? 0 : key_places(metrics, bar, captions, room).back().y() + metrics.height();
+  }
+  double height = 0;
+  for (const BarPiece& piece : bar.pieces) {
+    const QStringList lines = caption_lines(piece, captions);
+    if (caption_room(piece) <= 0 || std::ranges::any_of(lines, is_too_wide(caption_room(piece)))) return std::nullopt;
+    double high = static_cast<double>(lines.size()) * metrics.height();
+    if (captions.name_apart) {
+      const QSizeF name = name_size(metrics, piece);
+      if (name.width() > caption_room(piece)) return std::nullopt;
+      high += name.height();
+    }
+    height = std::max(height, high);
+  }
+  return height;
+}
+
+void paint_captions(QPainter& painter, const QFontMetricsF& metrics, const QRectF& room, const LitreBar& bar, const Captions& captions) {
+  const QColor ink = current_colours().palette.color(QPalette::Text);
+  if (captions.place == Captions::Place::in_key) {
+    const std::vector<QPointF> places = key_places(metrics, bar, captions, room.width());
+    for (std::size_t i = 0; i < bar.pieces.size(); ++i) {
+      const QPointF at = room.topLeft() + places[i];
+      const QRectF swatch(at.x(), at.y() + 0.15 * metrics.height(), key_swatch, 0.7 * metrics.height());
+      painter.fillRect(swatch, bar.pieces[i].fill);
+      painter.setPen(bar.pieces[i].edge);
+      painter.drawRect(swatch);
+      painter.setPen(ink);
+      painter.drawText(QPointF(swatch.right() + caption_gap, at.y() + metrics.ascent()), caption_lines(bar.pieces[i], captions).front());
+    }
+    return;
+  }
+  painter.setPen(ink);
+  double x = room.left();
+  for (const BarPiece& piece : bar.pieces) {
+    double y = room.top();
+    if (captions.name_apart) {
+      const double height = name_size(metrics, piece).height();
+      painter.drawText(QRectF(x, y, caption_room(piece), height), Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, piece.name);
+      y += height;
+    }
+    for (const QString& line : caption_lines(piece, captions)) {
+      painter.drawText(QRectF(x, y, caption_room(piece), metrics.height()), Qt::AlignLeading | Qt::AlignVCenter | Qt::TextSingleLine, line);
+      y += metrics.height();
+    }
+    x += piece.width;
+  }
+}
+
+/// Where not even a key has room, names and figures are cut.
+void paint_cut_captions(QPainter& painter, const QFontMetricsF& metrics, const QRectF& room, const LitreBar& bar) {
+  painter.setPen(current_colours().palette.color(QPalette::Text));
+  double x = room.left();
+  for (const BarPiece& piece : bar.pieces) {
+    double y = room.top() + metrics.ascent();
+    for (const QString& line : {piece.name, piece.figure}) {
+      painter.drawText(QPointF(x, y), metrics.elidedText(line, Qt::ElideRight, std::max(0.0, caption_room(piece))));
+      y += metrics.height();
+    }
+    x += piece.width;
+  }
+}
+
+void paint_pieces(QPainter& painter, const QRectF& room, const LitreBar& bar) {
+  double x = room.left();
+  for (const BarPiece& piece : bar.pieces) {
+    const QRectF rect(x, room.top(), piece.width, room.height());
+    painter.fillRect(rect, piece.fill);
+    painter.setPen(piece.edge);
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(rect);
+    x += piece.width;
+  }
 }
 
 }  // namespace
@@ -136,56 +302,38 @@ void PartsBar::paintEvent(QPaintEvent*) {
   double litres_in = 0;
   for (const PartsPicture::Part& part : picture_.in) litres_in += part.litres;
   const double scale = inside.width() / std::max({litres_in, picture_.litres_out.value_or(0), 1e-9});
-  const double line = metrics.height() + 4;
-  const double height = std::clamp((inside.height() - 4 * line) / 2, metrics.height(), 4 * metrics.height());
-  painter.setPen(current_colours().palette.color(QPalette::Text));
-  painter.drawText(QRectF(inside.left(), inside.top(), inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter,
-                   tr("In: %1 loose, each by itself").arg(litres_text(litres_in, bench_.units())));
-  paint_in(painter, QRectF(inside.left(), inside.top() + line, inside.width(), height), scale);
-  const double second = inside.top() + 2 * line + height + 6;
-  painter.setPen(current_colours().palette.color(QPalette::Text));
-  const auto out = [](const QString& litres) { return tr("Out: %1 mixed; what fills it once settled").arg(litres); };
-  QString words = out(picture_.litres_out ? with_litres_range(*picture_.litres_out, picture_.litres_out_range, bench_.units()) : QStringLiteral("\u2013"));
-  if (picture_.litres_out && metrics.horizontalAdvance(words) > inside.width()) words = out(litres_text(*picture_.litres_out, bench_.units()));
-  painter.drawText(QRectF(inside.left(), second, inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter, words);
-  paint_out(painter, QRectF(inside.left(), second + line, inside.width(), height), scale);
-}
-
-void PartsBar::paint_in(QPainter& painter, const QRectF& bar, double pixels_per_litre) const {
-  const QFontMetricsF metrics(font());
-  double x = bar.left();
-  for (const PartsPicture::Part& part : picture_.in) {
-    const QRectF piece(x, bar.top(), part.litres * pixels_per_litre, bar.height());
-    const CurveLook look = look_of(part.look);
-    painter.fillRect(piece, look.colour);
-    painter.setPen(QPen(current_colours().palette.color(QPalette::Base), 2));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(piece);
-    QString text = tr("%1 %2").arg(part.name, with_litres_range(part.litres, part.range, bench_.units()));
-    // The range is told where there is room for it; the table always does.
-    if (metrics.horizontalAdvance(text) > piece.width() - 6) text = shortened(metrics, part.name, litres_text(part.litres, bench_.units()), piece.width() - 6);
-    painter.setPen(current_colours().palette.color(QPalette::Text));
-    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2), text);
-    x += piece.width();
+  const LitreBar bars[] = {bar_in(picture_, litres_in, scale, bench_.units()), bar_out(picture_, scale, bench_.units(), metrics, inside.width())};
+  const auto heading_height = [&](const LitreBar& bar) { return metrics.boundingRect(QRectF(0, 0, inside.width(), 1e6), Qt::TextWordWrap, bar.heading).height() + 4; };
+  constexpr double between_bars = 6;
+  double free = inside.height() - between_bars;
+  for (const LitreBar& bar : bars) free -= heading_height(bar) + below_bar;
+  const double least_bar = 0.8 * metrics.height();
+  const Captions* captions = nullptr;
+  double caption_heights[] = {2 * metrics.height(), 2 * metrics.height()};
+  for (const Captions& wanted : captions_wanted) {
+    const auto in = captions_height(metrics, bars[0], wanted, inside.width());
+    const auto out = captions_height(metrics, bars[1], wanted, inside.width());
+    if (!in || !out || free - *in - *out < 2 * least_bar) continue;
+    captions = &wanted;
+    caption_heights[0] = *in;
+    caption_heights[1] = *out;
+    break;
   }
-}
-
-void PartsBar::paint_out(QPainter& painter, const QRectF& bar, double pixels_per_litre) const {
-  const QFontMetricsF metrics(font());
-  const ThemeColours& colours = current_colours();
-  const QBrush brushes[] = {QBrush(colours.curves[1].colour, Qt::BDiagPattern), QBrush(colours.curves[0].colour, Qt::Dense6Pattern), QBrush(colours.muted)};
-  const double width = picture_.litres_out.value_or(0) * pixels_per_litre;
-  double x = bar.left();
-  for (std::size_t i = 0; i < picture_.filling.size(); ++i) {
-    const QRectF piece(x, bar.top(), width * picture_.filling[i].share, bar.height());
-    painter.fillRect(piece, brushes[i % 3]);
-    painter.setPen(QPen(colours.field_edge, 1));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(piece);
-    painter.setPen(colours.palette.color(QPalette::Text));
-    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2),
-                     shortened(metrics, picture_.filling[i].name, to_local(percent_text(picture_.filling[i].share, 0)), piece.width() - 6));
-    x += piece.width();
+  free -= caption_heights[0] + caption_heights[1];
+  const double height = std::clamp(free / 2, least_bar, std::max(4 * metrics.height(), 0.3 * inside.height()));
+  const double apart = between_bars + std::clamp(free / 2 - height, 0.0, 2 * metrics.height());
+  double y = inside.top();
+  for (std::size_t i = 0; i < std::size(bars); ++i) {
+    painter.setPen(current_colours().palette.color(QPalette::Text));
+    const double heading = heading_height(bars[i]);
+    painter.drawText(QRectF(inside.left(), y, inside.width(), heading), Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, bars[i].heading);
+    y += heading;
+    paint_pieces(painter, QRectF(inside.left(), y, inside.width(), height), bars[i]);
+    y += height + below_bar;
+    const QRectF below(inside.left(), y, inside.width(), caption_heights[i]);
+    if (captions != nullptr) paint_captions(painter, metrics, below, bars[i], *captions);
+    else paint_cut_captions(painter, metrics, below, bars[i]);
+    y += caption_heights[i] + apart;
   }
 }
 

@@ -47,8 +47,6 @@ class PartsBar : public QWidget {
 
  private:
   void refresh();
-  void paint_in(QPainter& painter, const QRectF& bar, double pixels_per_litre) const;
-  void paint_out(QPainter& painter, const QRectF& bar, double pixels_per_litre) const;
 
   Bench& bench_;
   RangeKeeper& ranges_;

@@ -1,5 +1,7 @@
 #include "score_view.hpp"
 
+#include <QEvent>
+#include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
 #include <QSizePolicy>
@@ -35,6 +37,12 @@ QString words_for_score(const PredictionScore& score) {
                          : ScoreView::tr("predicted %1 points too high on average, %2 points root mean square, %n test(s)", nullptr, static_cast<int>(score.count)))
       .arg(amount, score_points(score.rmse));
 }
+
+// Title and scale do not touch: half of the uppermost percents stands above the plot.
+double above_score_plot(const QFontMetricsF& metrics) { return 1.4 * metrics.height() + 2; }
+double below_score_plot(const QFontMetricsF& metrics) { return 2 * metrics.height() + 4; }
+double left_of_score_plot(const QFontMetricsF& metrics) { return metrics.horizontalAdvance(QStringLiteral("100 %")) + 2 * score_gap; }
+double least_score_side(const QFontMetricsF& metrics) { return 4 * metrics.height(); }
 
 QString score_share(Porosity value) { return to_local(percent_text(value.value())); }
 
@@ -88,15 +96,35 @@ void ScoreView::set_tests(std::vector<ComparedTest> tests) {
   update();
 }
 
-QSize ScoreView::minimumSizeHint() const { return {280, 11 * fontMetrics().height()}; }
+QSize ScoreView::minimumSizeHint() const {
+  const QFontMetricsF metrics(font());
+  return {280, static_cast<int>(std::ceil(above_score_plot(metrics) + least_score_side(metrics) + below_score_plot(metrics) + 2 * score_gap))};
+}
 
-// As high as the words beside the plot, where that is as wide as it may be.
+double ScoreView::side_of_plot(int width) const {
+  const QFontMetricsF metrics(font());
+  const double in_sight = parentWidget() != nullptr ? parentWidget()->height() : 0;
+  const double highest = in_sight - 2 * score_gap - above_score_plot(metrics) - below_score_plot(metrics);
+  return std::min(std::max(least_score_side(metrics), highest), (width - 2 * score_gap) * widest_plot - left_of_score_plot(metrics));
+}
+
 int ScoreView::heightForWidth(int width) const {
   const QFontMetricsF metrics(font());
-  const double beside = (1 - widest_plot) * (width - 2 * score_gap) - 4 * score_gap;
+  const double beside = width - 5 * score_gap - left_of_score_plot(metrics) - side_of_plot(width);
   const double words = metrics.boundingRect(QRectF(0, 0, std::max(1.0, beside), 1e6), Qt::TextWordWrap, score_sentence(tests_)).height();
   const double legend = 2 * (metrics.height() + score_gap);
-  return std::max(minimumSizeHint().height(), static_cast<int>(std::ceil(metrics.height() + legend + words + 5 * score_gap)));
+  return std::max(minimumSizeHint().height(), static_cast<int>(std::ceil(above_score_plot(metrics) + legend + words + 3 * score_gap)));
+}
+
+void ScoreView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (parentWidget() != nullptr) parentWidget()->installEventFilter(this);
+}
+
+// The plot is as high as what is in sight, which changes without the view's own size.
+bool ScoreView::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == parentWidget() && event->type() == QEvent::Resize) update();
+  return QWidget::eventFilter(watched, event);
 }
 
 void ScoreView::paintEvent(QPaintEvent*) {
@@ -114,9 +142,8 @@ void ScoreView::paintEvent(QPaintEvent*) {
   double most = 0.1;
   for (const ComparedTest& test : tests_) most = std::max({most, test.air.predicted.value(), test.air.measured.value()});
   const int ticks = static_cast<int>(std::ceil(most * 10 + 0.05));
-  const double left = metrics.horizontalAdvance(QStringLiteral("100 %")) + 2 * score_gap;
-  const double side = std::min(room.height() - 3 * metrics.height() - 2 * score_gap, room.width() * widest_plot - left);
-  const QRectF plot(left, room.top() + metrics.height() + score_gap, side, side);
+  const double side = side_of_plot(width());
+  const QRectF plot(left_of_score_plot(metrics), room.top() + above_score_plot(metrics), side, side);
   const auto x_of = [&](double value) { return plot.left() + plot.width() * value * 10 / ticks; };
   const auto y_of = [&](double value) { return plot.bottom() - plot.height() * value * 10 / ticks; };
   for (int tick = 0; tick <= ticks; ++tick) {
@@ -126,14 +153,18 @@ void ScoreView::paintEvent(QPaintEvent*) {
     painter.drawLine(QPointF(x_of(at), plot.top()), QPointF(x_of(at), plot.bottom()));
     painter.setPen(current_colours().muted);
     const QString text = tr("%1 %").arg(QLocale().toString(10 * tick));
-    painter.drawText(QRectF(0, y_of(at) - metrics.height() / 2, plot.left() - score_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, text);
+    const bool end = tick == 0 || tick == ticks;
+    if (end || side / ticks >= 0.85 * metrics.height())
+      painter.drawText(QRectF(0, y_of(at) - metrics.height() / 2, plot.left() - score_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, text);
     const double wide = metrics.horizontalAdvance(text);
-    if (plot.width() / ticks > wide + score_gap || tick == 0 || tick == ticks) painter.drawText(QPointF(x_of(at) - wide / 2, plot.bottom() + metrics.ascent() + 2), text);
+    // Left of the first stands the scale up, right of the last the words.
+    const double from = std::clamp(x_of(at) - wide / 2, plot.left(), std::max(plot.left(), plot.right() + 2 * score_gap - wide));
+    if (end || side / ticks > 1.5 * wide + score_gap) painter.drawText(QPointF(from, plot.bottom() + metrics.ascent() + 2), text);
   }
   painter.setPen(ink);
   painter.drawText(QPointF(score_gap, room.top() + metrics.ascent()), tr("measured air"));
   const QString across = tr("predicted air");
-  painter.drawText(QPointF(plot.right() - metrics.horizontalAdvance(across), plot.bottom() + metrics.height() + metrics.ascent() + 4), across);
+  painter.drawText(QPointF(std::max(score_gap, plot.right() - metrics.horizontalAdvance(across)), plot.bottom() + metrics.height() + metrics.ascent() + 4), across);
   painter.setPen(QPen(ink, 1, Qt::DashLine));
   painter.drawLine(QPointF(x_of(0), y_of(0)), QPointF(x_of(ticks / 10.0), y_of(ticks / 10.0)));
   for (const ComparedTest& test : tests_) {

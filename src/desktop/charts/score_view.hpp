@@ -25,9 +25,14 @@ class ScoreView : public QWidget {
   [[nodiscard]] int heightForWidth(int width) const override;
 
  protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
+  /// Of the plot in a view so wide: with its axes it is in sight at once, words may have to be scrolled to.
+  [[nodiscard]] double side_of_plot(int width) const;
+
   std::vector<ComparedTest> tests_;
 };
 

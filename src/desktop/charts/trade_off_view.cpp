@@ -8,7 +8,6 @@
 #include <vector>
 
 #include "curve_look.hpp"
-#include "text.hpp"
 #include "theme.hpp"
 
 namespace gritwright::desktop {
@@ -41,7 +40,10 @@ struct Axis {
   }
   [[nodiscard]] QString text(double value) const {
     if (in_percent) return TradeOffView::tr("%1 %").arg(QLocale().toString(qRound(100 * value)));
-    return number_text(std::abs(value) < 1e-9 * step ? 0 : value, 4);
+    // As many decimals as the step has, so that all end alike.
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(std::abs(value) < 1e-9 * step ? 0 : value, 'f', std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9))));
   }
 };
 
@@ -78,7 +80,7 @@ class Plot {
     bold_.setBold(true);
     double widest = 0;
     for (const double value : up_.ticks()) widest = std::max(widest, metrics_.horizontalAdvance(up_.text(value)));
-    plot_ = room.adjusted(widest + 2 * picture_gap, height_in_room(QFontMetricsF(bold_), title_) + 3 * picture_gap, -3 * picture_gap,
+    plot_ = room.adjusted(widest + 2 * picture_gap, height_in_room(QFontMetricsF(bold_), title_) + 2.5 * picture_gap + metrics_.height() / 2, -3 * picture_gap,
                           -metrics_.height() - height_in_room(metrics_, across_name_) - 2 * picture_gap);
   }
 
@@ -94,8 +96,28 @@ class Plot {
     return metrics.boundingRect(QRectF(0, 0, room_.width() - 2 * picture_gap, room_.height()), Qt::TextWordWrap, words).height();
   }
 
+  [[nodiscard]] double x_of(double across) const { return plot_.left() + plot_.width() * (across - across_.from) / (across_.to - across_.from); }
+
+  /// Where the figure of a tick begins: left of the first stands the scale up, right of the last the room ends.
+  [[nodiscard]] double from_of(double across) const {
+    const double width = metrics_.horizontalAdvance(across_.text(across));
+    return std::max(plot_.left(), std::min(x_of(across) - width / 2, room_.right() - width));
+  }
+
+  /// Every how many ticks have room for their figures.
+  [[nodiscard]] std::size_t stride_across(const std::vector<double>& ticks) const {
+    const auto fit = [&](std::size_t stride) {
+      for (std::size_t i = stride; i < ticks.size(); i += stride)
+        if (from_of(ticks[i]) < from_of(ticks[i - stride]) + metrics_.horizontalAdvance(across_.text(ticks[i - stride])) + picture_gap) return false;
+      return true;
+    };
+    std::size_t stride = 1;
+    while (!fit(stride)) ++stride;
+    return stride;
+  }
+
   [[nodiscard]] QPointF place(const TradeOffPoint& point) const {
-    return {plot_.left() + plot_.width() * (point.across - across_.from) / (across_.to - across_.from), plot_.bottom() - plot_.height() * (point.up - up_.from) / (up_.to - up_.from)};
+    return {x_of(point.across), plot_.bottom() - plot_.height() * (point.up - up_.from) / (up_.to - up_.from)};
   }
 
   void frame() {
@@ -116,19 +138,15 @@ class Plot {
       painter_.setPen(colours.muted);
       painter_.drawText(QRectF(room_.left(), y - metrics_.height() / 2, plot_.left() - room_.left() - picture_gap, metrics_.height()), Qt::AlignRight | Qt::AlignVCenter, up_.text(value));
     }
-    double free_from = plot_.left();  // left of it stands the scale
-    for (const double value : across_.ticks()) {
-      const double x = plot_.left() + plot_.width() * (value - across_.from) / (across_.to - across_.from);
+    const std::vector<double> ticks = across_.ticks();
+    for (const double value : ticks) {
+      const double x = x_of(value);
       painter_.setPen(QPen(colours.grid, 1));
       painter_.drawLine(QPointF(x, plot_.top()), QPointF(x, plot_.bottom()));
-      const QString text = across_.text(value);
-      const double width = metrics_.horizontalAdvance(text);
-      const double left = std::max(plot_.left(), std::min(x - width / 2, room_.right() - width));
-      if (left < free_from) continue;
-      painter_.setPen(colours.muted);
-      painter_.drawText(QPointF(left, plot_.bottom() + picture_gap / 2 + metrics_.ascent()), text);
-      free_from = left + width + picture_gap;
     }
+    painter_.setPen(colours.muted);
+    const std::size_t stride = stride_across(ticks);
+    for (std::size_t i = 0; i < ticks.size(); i += stride) painter_.drawText(QPointF(from_of(ticks[i]), plot_.bottom() + picture_gap / 2 + metrics_.ascent()), across_.text(ticks[i]));
     painter_.setPen(colours.muted);
     const double below_ticks = plot_.bottom() + picture_gap / 2 + metrics_.height();
     painter_.drawText(QRectF(room_.left() + picture_gap, below_ticks, room_.width() - 2 * picture_gap, room_.bottom() - below_ticks), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
