@@ -44,7 +44,8 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= rowCount()) return {};
   const Column column = columns_[static_cast<std::size_t>(index.column())];
   if (role == Qt::TextAlignmentRole) {
-    return static_cast<int>((column == Column::tests || column == Column::stock ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    const bool is_figure = column == Column::tests || column == Column::stock || (column == Column::state && state_is_figure_);
+    return static_cast<int>((is_figure ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
   }
   const bool has_tip = role == Qt::ToolTipRole && (column == Column::title || column == Column::stock);
   const bool has_text = role == Qt::DisplayRole || role == Qt::AccessibleTextRole || has_tip;
@@ -88,9 +89,10 @@ QString RecordListModel::state_shown(const RecordLine& line) const {
   }
 }
 
-void RecordListModel::set_state(QString heading, std::function<QString(const RecordLine&)> text) {
+void RecordListModel::set_state(QString heading, std::function<QString(const RecordLine&)> text, bool is_figure) {
   state_heading_ = std::move(heading);
   state_ = std::move(text);
+  state_is_figure_ = is_figure;
   read();
 }
 

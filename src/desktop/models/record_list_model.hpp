@@ -42,7 +42,7 @@ class RecordListModel : public QAbstractTableModel {
   /// Narrows the list to what has these words, found by their beginnings.
   void set_words(const QString& words);
   /// What Column::state says of a record.
-  void set_state(QString heading, std::function<QString(const RecordLine&)> text);
+  void set_state(QString heading, std::function<QString(const RecordLine&)> text, bool is_figure = false);
 
  private:
   /// Rows that follow each other, as they were read.
@@ -77,6 +77,7 @@ class RecordListModel : public QAbstractTableModel {
   ListFilter filter_;
   QString state_heading_;
   std::function<QString(const RecordLine&)> state_;
+  bool state_is_figure_ = false;
   bool in_sight_ = true;
   bool stale_ = false;
   UnitSystem units_ = UnitSystem::metric;

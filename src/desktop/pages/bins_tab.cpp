@@ -29,6 +29,9 @@ namespace gritwright::desktop {
 
 namespace {
 
+constexpr int least_height_of_tubs = 90;
+constexpr int least_height_of_contents = 150;
+
 QPushButton* bin_button(QWidget* parent, const char* object_name, const QString& text) {
   auto* button = new QPushButton(text, parent);
   button->setObjectName(QString::fromLatin1(object_name));
@@ -62,7 +65,7 @@ BinsTab::BinsTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   auto* sides = new FoldingSides(QStringLiteral("bins_splitter"), this);
   sides->add(list_side(catalogue));
   sides->add(new ColumnScroll(bin_side(catalogue), sides), 1);
-  sides->set_sizes({540, 700});
+  sides->set_sizes({420, 820});
   layout->addWidget(sides);
   connect(list_, &RecordListSide::chosen, this, &BinsTab::chosen);
   list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::bin, id.toStdString()}); });
@@ -79,7 +82,7 @@ QWidget* BinsTab::list_side(const Catalogue& catalogue) {
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
   const RecordListSide::Names names{QStringLiteral("bins"), tr("Bins and leftover tubs"), tr("bin by number, name or material"),
-                                    tr("No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them."), tr("left"), QStringLiteral("00.0\u00a0kg dry")};
+                                    tr("No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them."), tr("left"), QStringLiteral("00.0\u00a0kg dry"), true};
   list_ = new RecordListSide(book_, RecordKind::bin, names, [this](const RecordLine& line) { return list_text(line); }, side);
   connect(list_->add_button(QStringLiteral("bins_add"), tr("Add a &bin or tub")), &QPushButton::clicked, this, &BinsTab::add_bin);
   layout->addWidget(list_, 1);
@@ -92,6 +95,9 @@ QWidget* BinsTab::list_side(const Catalogue& catalogue) {
   tubs_ = new TracedTable("leftover_tubs", heading->text(), 1, tubs_side_);
   connect(tubs_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
   connect(tubs_, &QTableWidget::currentCellChanged, this, [this](int row) { tub_line_->set_holder(tub_at(row)); });
+  constexpr int left_column = 3;
+  tubs_->set_figures({left_column});
+  tubs_->keep_to_rows(least_height_of_tubs);
   tubs->addWidget(tubs_);
   tub_line_ = new StockLine(book_, catalogue, QStringLiteral("tub"), tubs_side_);
   tubs->addWidget(tub_line_);
@@ -169,8 +175,10 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   card->addWidget(left_);
   stock_line_ = new StockLine(book_, catalogue, QStringLiteral("bin"), details);
   card->addWidget(stock_line_);
-  contents_ = new TracedTable("bin_contents", tr("What was tipped into it"), 1, {0, 1, 2, 3}, details);
-  contents_->setMinimumHeight(150);
+  contents_ = new TracedTable("bin_contents", tr("What was tipped into it"), 1, details);
+  constexpr int dry_column = 4;
+  contents_->set_figures({dry_column});
+  contents_->keep_to_rows(least_height_of_contents);
   connect(contents_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
   card->addWidget(contents_, 1);
   card->addWidget(tipping_lines(details));
@@ -183,6 +191,7 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   buttons->addWidget(mix);
   buttons->addStretch(1);
   card->addLayout(buttons);
+  card->addStretch(0);  // takes the room that the table has no rows for
   return details;
 }
 

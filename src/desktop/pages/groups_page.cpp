@@ -22,6 +22,7 @@
 #include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
+#include "widgets/record_table.hpp"
 #include "widgets/wish_table.hpp"
 
 namespace gritwright::desktop {
@@ -397,7 +398,7 @@ void GroupsPage::refresh_wishes() {
 
 void GroupsPage::fit() {
   list_->setMinimumWidth(26 * list_->fontMetrics().averageCharWidth());
-  constexpr int around_words = 12;
+  const int around_words = room_beside_words(list_->fontMetrics());
   std::vector<int> widths;
   for (int column = 0; column < group_columns; ++column) {
     int widest = list_->fontMetrics().horizontalAdvance(list_->horizontalHeaderItem(column)->text());

@@ -145,6 +145,7 @@ QWidget* LogPage::tools(QWidget* parent) {
   auto* line = new FlowLine(parent);
   find_ = labelled(line, "log_find", tr("F&ind"), tr("any word of the log"), 2, few_words());
   about_ = labelled(line, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1, few_words());
+  line->keep_together();
   from_ = labelled(line, "log_from", tr("From"), tr("like 2026-03-14"), 0, tr("like 2026-03-14"));
   to_ = labelled(line, "log_to", tr("to"), tr("like 2026-04-30"), 0, tr("like 2026-04-30"));
   return line;

@@ -7,17 +7,20 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollBar>
+#include <QSplitter>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <chrono>
+#include <functional>
+#include <utility>
 
 #include "charts/chart_export.hpp"
 #include "text.hpp"
 #include "theme.hpp"
 #include "widgets/column_fit.hpp"
 #include "widgets/column_scroll.hpp"
-#include "widgets/folding_sides.hpp"
+#include "widgets/record_table.hpp"
 #include "widgets/traced_table.hpp"
 
 namespace gritwright::desktop {
@@ -28,7 +31,65 @@ constexpr int last_column = 5;
 constexpr int note_column = 3;
 constexpr int name_column = 4;
 constexpr int traits_signs = 46;
+constexpr int most_traits_signs = 50;
+constexpr int traits_signs_below = 34;
 constexpr int trees_signs = 62;
+constexpr int around_card = 10;
+constexpr int between_sick_sides = 8;
+
+/// Two sides beside each other; where large text leaves no room for that, one below the other. Either way both are in sight.
+class TurningSides : public QWidget {
+ public:
+  TurningSides(const QString& name, std::function<int()> least_width_beside, std::function<void(bool is_below)> turned, QWidget* parent)
+      : QWidget(parent), splitter_(new QSplitter(Qt::Horizontal, this)), name_(name), least_width_beside_(std::move(least_width_beside)), turned_(std::move(turned)) {
+    splitter_->setObjectName(name_);
+    splitter_->setChildrenCollapsible(false);
+    splitter_->setHandleWidth(between_sick_sides);
+  }
+
+  [[nodiscard]] QSplitter& splitter() { return *splitter_; }
+
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    constexpr int least_height = 190;
+    int widest = 0;
+    for (int at = 0; at < splitter_->count(); ++at) widest = std::max({widest, splitter_->widget(at)->minimumSizeHint().width(), splitter_->widget(at)->minimumWidth()});
+    return {widest, least_height};
+  }
+
+ protected:
+  bool event(QEvent* event) override {
+    const bool handled = QWidget::event(event);
+    if (event->type() != QEvent::LayoutRequest && event->type() != QEvent::Resize && event->type() != QEvent::Show) return handled;
+    turn();
+    if (const int width = minimumSizeHint().width(); std::exchange(least_width_, width) != width) updateGeometry();
+    return handled;
+  }
+
+ private:
+  void turn() {
+    // Before it is laid out it has some width or other.
+    if (!isVisible()) return;
+    const bool is_below = width() < least_width_beside_();
+    if (is_below != (splitter_->orientation() == Qt::Vertical)) {
+      if (is_below) sizes_beside_ = splitter_->saveState();
+      // Only the sizes beside each other are worth remembering.
+      splitter_->setObjectName(is_below ? QString() : name_);
+      splitter_->setOrientation(is_below ? Qt::Vertical : Qt::Horizontal);
+      turned_(is_below);
+      splitter_->setGeometry(rect());
+      if (is_below) splitter_->setSizes({height() * 45 / 100, height() * 55 / 100});
+      else splitter_->restoreState(sizes_beside_);
+    }
+    splitter_->setGeometry(rect());
+  }
+
+  QSplitter* splitter_;
+  QString name_;
+  std::function<int()> least_width_beside_;
+  std::function<void(bool)> turned_;
+  QByteArray sizes_beside_;
+  int least_width_ = 0;
+};
 
 QLabel* words_label(QWidget* parent, const char* object_name) {
   auto* label = new QLabel(parent);
@@ -57,10 +118,10 @@ Result<SharedTraits> shared_in(const std::string& file, const std::vector<Id<Tre
 SickTreesTab::SickTreesTab(RecordBook& book, QWidget* parent) : QWidget(parent), book_(book) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
-  auto* sides = new FoldingSides(QStringLiteral("sick_splitter"), this);
-  sides->add(trees_side());
-  sides->add(new ColumnScroll(shared_side(), sides));
-  sides->set_sizes({840, 420});
+  auto* sides = new TurningSides(QStringLiteral("sick_splitter"), [this] { return least_width_beside(); }, [this](bool is_below) { turn(is_below); }, this);
+  sides->splitter().addWidget(trees_side());
+  sides->splitter().addWidget(new ColumnScroll(shared_side(), sides));
+  sides->splitter().setSizes({740, 520});
   layout->addWidget(sides);
   connect(&book_, &RecordBook::changed, this, &SickTreesTab::refresh);
 }
@@ -102,7 +163,7 @@ QWidget* SickTreesTab::shared_side() {
   auto* side = new QFrame(this);
   side->setObjectName(QStringLiteral("card"));
   auto* layout = new QVBoxLayout(side);
-  layout->setContentsMargins(10, 8, 10, 8);
+  layout->setContentsMargins(around_card, 8, around_card, 8);
   layout->setSpacing(8);
   auto* heading = new QLabel(tr("What do these trees share?"), side);
   heading->setProperty("role", "heading");
@@ -112,11 +173,19 @@ QWidget* SickTreesTab::shared_side() {
   // First what can be looked at today, then what the record says.
   auto* looks = words_label(side, "sick_first_looks");
   looks->setText(tr("Look first at") + QStringLiteral("\n\u2022 ") + first_looks().join(QStringLiteral("\n\u2022 ")));
-  layout->addWidget(looks);
+  looks->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+  answer_ = new QBoxLayout(QBoxLayout::TopToBottom);
+  answer_->addWidget(looks);
+  auto* shared = new QVBoxLayout;
   nothing_ = words_label(side, "sick_nothing");
-  layout->addWidget(nothing_);
+  shared->addWidget(nothing_);
   traits_ = new TracedTable("sick_traits", tr("What these trees share, beside all others"), 1, side);
-  layout->addWidget(traits_, 1);
+  constexpr int least_height = 150;
+  traits_->keep_to_rows(least_height);
+  shared->addWidget(traits_, 1);
+  shared->addStretch(0);  // takes the room that the table has no rows for
+  answer_->addLayout(shared, 1);
+  layout->addLayout(answer_, 1);
   auto* caution = words_label(side, "sick_caution");
   caution->setText(shared_caution());
   layout->addWidget(caution);
@@ -125,7 +194,6 @@ QWidget* SickTreesTab::shared_side() {
   save_->setAccessibleName(tr("Save what these trees share as text, CSV or JSON"));
   save_->setMinimumHeight(28);
   layout->addWidget(save_, 0, Qt::AlignLeft);
-  layout->addStretch(0);  // takes the room while there is no table
   connect(save_, &QPushButton::clicked, this, &SickTreesTab::choose_file);
   connect(traits_, &TracedTable::record_wanted, this, &SickTreesTab::trace_wanted);
   return side;
@@ -199,17 +267,37 @@ void SickTreesTab::fill_trees() {
   filling_ = false;
 }
 
+int SickTreesTab::least_width_beside() const {
+  const int traits = most_traits_signs * traits_->fontMetrics().averageCharWidth();
+  return trees_->minimumWidth() + between_sick_sides + traits + 2 * around_card + 2 * trees_->frameWidth() + trees_->verticalScrollBar()->sizeHint().width();
+}
+
+void SickTreesTab::turn(bool is_below) {
+  is_below_ = is_below;
+  answer_->setDirection(is_below ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  answer_->setStretch(0, is_below ? 1 : 0);
+  fit_traits();
+}
+
+void SickTreesTab::fit_traits() {
+  const int sign = traits_->fontMetrics().averageCharWidth();
+  traits_->setMinimumWidth(is_below_ ? traits_signs_below * sign : std::clamp(traits_->least_width(), traits_signs * sign, most_traits_signs * sign));
+}
+
 void SickTreesTab::fit_columns() {
-  traits_->setMinimumWidth(traits_signs * traits_->fontMetrics().averageCharWidth());
+  fit_traits();
   // Measured unwrapped; the last column would be as wide as what is left.
   trees_->setWordWrap(false);
   const QAbstractItemView& view = *trees_;
+  const int beside = room_beside_words(trees_->fontMetrics()) - beside_words_of_cells;
   std::vector<int> wanted;
-  for (int column = 0; column <= last_column; ++column) wanted.push_back(std::max(view.sizeHintForColumn(column), trees_->horizontalHeader()->sectionSizeHint(column)));
+  for (int column = 0; column <= last_column; ++column) wanted.push_back(std::max(view.sizeHintForColumn(column) + beside, trees_->horizontalHeader()->sectionSizeHint(column)));
   trees_->setWordWrap(true);
   columns_->set_wanted(std::move(wanted));
   // So wide that the page rather puts its sides below each other than has a table that scrolls sideways.
   trees_->setMinimumWidth(std::min(columns_->least_width() + trees_->verticalScrollBar()->sizeHint().width() + 2 * trees_->frameWidth(), trees_signs * trees_->fontMetrics().averageCharWidth()));
+  const int two_lines = 2 * trees_->fontMetrics().lineSpacing() + 8;
+  trees_->setMinimumHeight(trees_->horizontalHeader()->sizeHint().height() + 2 * two_lines + 2 * trees_->frameWidth());
 }
 
 void SickTreesTab::choose_sick() {
@@ -263,6 +351,7 @@ void SickTreesTab::show_shared(const Result<SharedTraits>& shared) {
   nothing_->setVisible(rows.refs.empty());
   traits_->setVisible(!rows.refs.empty());
   traits_->show_rows(rows);
+  fit_traits();
   save_->setEnabled(true);
 }
 

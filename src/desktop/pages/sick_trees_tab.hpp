@@ -7,6 +7,7 @@
 #include "models/record_book.hpp"
 #include "workers/background_job.hpp"
 
+class QBoxLayout;
 class QLabel;
 class QPushButton;
 class QTableWidget;
@@ -46,6 +47,11 @@ class SickTreesTab : public QWidget {
   void refresh();
   void fill_trees();
   void fit_columns();
+  void fit_traits();
+  /// Pixels that the sides need beside each other.
+  [[nodiscard]] int least_width_beside() const;
+  /// With the answer below the trees instead of beside them.
+  void turn(bool is_below);
   void ticked(QTableWidgetItem* item);
   void compare();
   void show_shared(const Result<SharedTraits>& shared);
@@ -57,6 +63,7 @@ class SickTreesTab : public QWidget {
   ColumnFit* columns_ = nullptr;
   QLabel* which_ = nullptr;
   QLabel* nothing_ = nullptr;
+  QBoxLayout* answer_ = nullptr;
   TracedTable* traits_ = nullptr;
   QPushButton* save_ = nullptr;
   std::vector<TreeState> states_;
@@ -64,6 +71,7 @@ class SickTreesTab : public QWidget {
   std::optional<SharedTraits> shared_;
   std::int64_t seen_revision_ = -1;
   bool filling_ = false;
+  bool is_below_ = false;
 };
 
 }  // namespace gritwright::desktop

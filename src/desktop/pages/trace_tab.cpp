@@ -2,7 +2,6 @@
 
 #include <QEvent>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -10,6 +9,7 @@
 
 #include "charts/chart_export.hpp"
 #include "text.hpp"
+#include "widgets/flow_line.hpp"
 #include "widgets/traced_table.hpp"
 
 namespace gritwright::desktop {
@@ -19,23 +19,18 @@ TraceTab::TraceTab(RecordBook& book, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
   layout->setSpacing(8);
-  auto* line = new QHBoxLayout;
-  auto* label = new QLabel(tr("&Trace"), this);
+  auto* line = new FlowLine(this);
   of_->setObjectName(QStringLiteral("trace_of"));
   of_->setPlaceholderText(tr("a bag, fraction, bin, batch or mix, to see which trees stand in it; or a tree, to see what it stands in"));
   of_->setAccessibleName(tr("Trace"));
   of_->setAccessibleDescription(of_->placeholderText());
   of_->setMinimumHeight(28);
-  label->setBuddy(of_);
-  // An underlined first letter is drawn without the kerning that its width was measured with.
-  label->setContentsMargins(0, 0, 2, 0);
   save_->setObjectName(QStringLiteral("trace_save"));
   save_->setAccessibleName(tr("Save the list of trees as text, CSV or JSON"));
   save_->setMinimumHeight(28);
-  line->addWidget(label);
-  line->addWidget(of_, 1);
-  line->addWidget(save_);
-  layout->addLayout(line);
+  line->add(tr("&Trace"), of_, 1, QStringLiteral("P-00000"));
+  line->add({}, save_);
+  layout->addWidget(line);
   sentence_->setObjectName(QStringLiteral("trace_sentence"));
   sentence_->setWordWrap(true);
   layout->addWidget(sentence_);
@@ -45,8 +40,12 @@ TraceTab::TraceTab(RecordBook& book, QWidget* parent)
   holders_heading_->setProperty("role", "heading");
   layout->addWidget(holders_heading_);
   holders_ = new TracedTable("trace_holders", tr("Where the rest of it went or lies"), 1, this);
+  constexpr int left_column = 4;
+  holders_->set_figures({left_column});
+  constexpr int least_height = 90;
+  for (TracedTable* table : {trees_, holders_}) table->keep_to_rows(least_height);
   layout->addWidget(holders_, 2);
-  layout->addStretch(0);  // takes the room while no table is in sight
+  layout->addStretch(0);  // takes the room that the tables have no rows for
   connect(of_, &QLineEdit::textChanged, this, &TraceTab::refresh);
   connect(save_, &QPushButton::clicked, this, &TraceTab::choose_file);
   for (TracedTable* table : {trees_, holders_}) connect(table, &TracedTable::record_wanted, this, &TraceTab::trace);

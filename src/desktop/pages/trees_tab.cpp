@@ -310,7 +310,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   lines->add(tr("Da&y"), seen_day_, 0, widest_day());
   lines->add(tr("condition"), seen_as_, 1);
   lines->begin_line();
-  lines->add(tr("note"), seen_note_, 1);
+  lines->add(tr("note"), seen_note_, 1, QString(12, u'n'));
   lines->add({}, button);
   layout->addWidget(lines);
   seen_fault_ = entry_fault(box, "tree_seen_fault");
@@ -351,7 +351,7 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   lines->add(tr("mix"), repotted_mix_, 1);
   lines->add({}, bare_rooted_);
   lines->begin_line();
-  lines->add(tr("note"), repotted_note_, 1);
+  lines->add(tr("note"), repotted_note_, 1, QString(12, u'n'));
   lines->add({}, button);
   layout->addWidget(lines);
   history_fault_ = entry_fault(box, "tree_history_fault");

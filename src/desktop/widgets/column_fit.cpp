@@ -30,7 +30,18 @@ ColumnFit::ColumnFit(QTableView& table, std::vector<int> giving, std::optional<i
 
 void ColumnFit::set_wanted(std::vector<int> widths, std::vector<int> least) {
   wanted_ = std::move(widths);
+  whole_headings_.clear();
   least_ = std::move(least);
+  measure_words();
+  fit();
+}
+
+void ColumnFit::set_wanted_by_headings(std::vector<int> in_one_line, std::vector<int> in_two_lines) {
+  wanted_ = std::move(in_two_lines);
+  giving_.resize(wanted_.size());
+  std::iota(giving_.begin(), giving_.end(), 0);
+  whole_headings_ = std::move(in_one_line);
+  least_.clear();
   measure_words();
   fit();
 }
@@ -75,10 +86,26 @@ void ColumnFit::fit() {
   const auto sum_of = [](const std::vector<int>& widths) { return std::accumulate(widths.begin(), widths.end(), 0); };
   std::vector<int> widths = widths_within(room, least_signs);
   if (sum_of(widths) > room) widths = widths_within(room, least_signs_in_large_text);
-  if (taking_) widths[static_cast<std::size_t>(*taking_)] += std::max(0, room - sum_of(widths));
+  if (!whole_headings_.empty() && sum_of(whole_headings_) <= room) widths = whole_headings_;
+  spread_rest(widths, std::max(0, room - sum_of(widths)));
   for (int column = 0; column < static_cast<int>(widths.size()); ++column) table_.setColumnWidth(column, widths[static_cast<std::size_t>(column)]);
   set_rows();
   give_headings_room(table_);
+  if (when_fitted_) when_fitted_();
+}
+
+// The others get some air too: with all of it in one column they would stand crowded at its side.
+void ColumnFit::spread_rest(std::vector<int>& widths, int rest) const {
+  if (!taking_) return;
+  constexpr int signs_of_air = 3;
+  const int share = rest / 2 / static_cast<int>(widths.size());
+  const int air = std::min(share, signs_of_air * table_.fontMetrics().averageCharWidth());
+  for (std::size_t column = 0; column < widths.size(); ++column) {
+    if (static_cast<int>(column) == *taking_ || widths[column] == 0) continue;
+    widths[column] += air;
+    rest -= air;
+  }
+  widths[static_cast<std::size_t>(*taking_)] += rest;
 }
 
 int ColumnFit::lines_of(int row) const {
@@ -96,8 +123,10 @@ int ColumnFit::lines_of(int row) const {
 // A word is not cut as long as it is no longer than names are.
 void ColumnFit::measure_words() {
   constexpr int longest_name = 16;
-  constexpr int around_words = 8;
   const QFontMetrics metrics = table_.fontMetrics();
+  // What says its own widths is crowded: there words come closer before anything has to be scrolled to.
+  constexpr int close_around_words = 8;
+  const int around_words = whole_headings_.empty() ? close_around_words : room_beside_words(metrics);
   longest_words_.assign(wanted_.size(), 0);
   if (table_.model() == nullptr) return;
   for (const int column : giving_) {

@@ -1,7 +1,9 @@
 #pragma once
 #include <QObject>
 #include <cstddef>
+#include <functional>
 #include <optional>
+#include <utility>
 #include <vector>
 
 class QTableView;
@@ -19,6 +21,10 @@ class ColumnFit : public QObject {
   /// Pixels each column wants, by its number; of one that takes the rest, what it should at least have. `least`: what those that do not give can do with, with their
   /// headings in two lines, before anything has to be scrolled to.
   void set_wanted(std::vector<int> widths, std::vector<int> least = {});
+  /// The same for a table all of whose columns give, with what they want while their headings are in two lines: that comes before any words are broken.
+  void set_wanted_by_headings(std::vector<int> in_one_line, std::vector<int> in_two_lines);
+  /// Called when columns and rows have their sizes.
+  void when_fitted(std::function<void()> call) { when_fitted_ = std::move(call); }
   /// What all columns need when those that can have given way.
   [[nodiscard]] int least_width() const;
 
@@ -29,6 +35,7 @@ class ColumnFit : public QObject {
   void fit();
   [[nodiscard]] int least(std::size_t column, int signs) const;
   [[nodiscard]] std::vector<int> widths_within(int room, int signs) const;
+  void spread_rest(std::vector<int>& widths, int rest) const;
   [[nodiscard]] int lines_of(int row) const;
   void set_rows();
   void measure_words();
@@ -37,7 +44,9 @@ class ColumnFit : public QObject {
   std::vector<int> giving_;
   std::optional<int> taking_;
   std::vector<int> wanted_;
+  std::vector<int> whole_headings_;  ///< wanted while there is room for them in one line
   std::vector<int> least_;
+  std::function<void()> when_fitted_;
   std::vector<int> longest_words_;
 };
 

@@ -5,6 +5,8 @@
 #include <QScrollBar>
 #include <algorithm>
 
+#include "record_table.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
@@ -12,6 +14,7 @@ namespace {
 constexpr int day_column = 0;
 constexpr int least_history_row = 26;
 constexpr int signs_of_a_note = 18;
+constexpr int signs_of_words = 12;
 
 }  // namespace
 
@@ -61,6 +64,7 @@ void HistoryTable::arrange() {
   for (int column = 0; column < words_column_; ++column) setColumnHidden(column, !says_something(column));
   setColumnHidden(words_column_, true);
   resizeColumnsToContents();
+  for (int column = 0; column <= words_column_; ++column) setColumnWidth(column, columnWidth(column) + room_beside_words(metrics) - beside_words_of_cells);
   const int note = words_column_ - 1;
   int needed = 0;
   for (int column = 0; column < words_column_; ++column) {
@@ -72,7 +76,10 @@ void HistoryTable::arrange() {
     for (int column = day_column + 1; column < words_column_; ++column) setColumnHidden(column, true);
     setColumnHidden(words_column_, false);
   }
+  // Narrower, the words would stand one below the other.
+  setMinimumWidth(columnWidth(day_column) + std::max(width_of_heading(*this, words_column_) + room_beside_words(metrics), signs_of_words * metrics.averageCharWidth()) + verticalScrollBar()->sizeHint().width() + 2 * frameWidth());
   give_last_the_rest();
+  give_headings_room(*this);
   resizeRowsToContents();
   setMinimumHeight(horizontalHeader()->sizeHint().height() + 2 * line + 2 * frameWidth());
 }

@@ -9,6 +9,8 @@
 #include <QTableView>
 #include <algorithm>
 #include <cstddef>
+#include <cstdlib>
+#include <limits>
 #include <numeric>
 #include <utility>
 
@@ -23,7 +25,10 @@ constexpr int name_column = 1;
 constexpr int least_list_row = 26;
 constexpr int most_lines_of_a_name = 4;
 constexpr int fewest_signs_of_a_name = 9;
-constexpr int rows_looked_at = 100;
+constexpr int most_signs_of_a_name = 36;  // a name that is far longer than the others is elided
+constexpr int most_rows_with_own_heights = 300;
+constexpr int rows_looked_at = 100;  // of more than that
+constexpr int around_list_words = 8;
 
 }  // namespace
 
@@ -34,140 +39,259 @@ ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_on
   table_.horizontalHeader()->setTextElideMode(Qt::ElideRight);
   table_.viewport()->installEventFilter(this);
   table_.installEventFilter(this);
-  connect(table_.model(), &QAbstractItemModel::modelReset, this, &ListFit::fit);
-  connect(table_.model(), &QAbstractItemModel::rowsInserted, this, &ListFit::fit);
+  again_.setSingleShot(true);
+  connect(&again_, &QTimer::timeout, this, &ListFit::fit);
+  connect(table_.model(), &QAbstractItemModel::modelReset, this, [this] {
+    is_measured_ = false;
+    fit();
+  });
+  // What is looked for comes and goes in many pieces.
+  connect(table_.model(), &QAbstractItemModel::rowsInserted, this, [this] { look_again(0); });
+  connect(table_.model(), &QAbstractItemModel::rowsRemoved, this, [this] { look_again(0); });
+  constexpr int pause_in_typing = 300;  // milliseconds
+  connect(table_.model(), &QAbstractItemModel::dataChanged, this, [this] { look_again(pause_in_typing); });
+  dragged_.assign(columns_.size(), 0);
+  measure();
   show_wide();
 }
 
 int ListFit::advance(const QString& text) const { return table_.fontMetrics().horizontalAdvance(text); }
 
-int ListFit::wide(const Column& column) const {
-  int widest = std::max(advance(column.widest), widest_word(table_.model()->headerData(column.column, Qt::Horizontal).toString()));
-  for (int row = 0; row < rows_to_look_at(); ++row) widest = std::max(widest, advance(table_.model()->index(row, column.column).data().toString()));
-  return widest + 24;
+ListFit::Words ListFit::words_of(const QString& text) const {
+  Words words;
+  for (const QString& word : text.split(u' ')) words.each.push_back(advance(word));
+  words.whole = words.each.size() > 1 ? advance(text) : words.each.front();
+  return words;
 }
 
-int ListFit::rows_to_look_at() const { return std::min(rows_looked_at, table_.model()->rowCount()); }
-
-int ListFit::widest_word(const QString& text) const {
-  int widest = 0;
-  for (const QString& word : text.split(u' ')) widest = std::max(widest, advance(word));
-  return widest;
+int ListFit::lines_of(const Words& words, int width) const {
+  const int room = width - around_list_words;
+  if (words.whole <= room) return 1;
+  int lines = 1;
+  int taken = 0;
+  for (const int word : words.each) {
+    if (taken > 0 && taken + blank_ + word > room) {
+      ++lines;
+      taken = word;
+    } else {
+      taken += (taken > 0 ? blank_ : 0) + word;
+    }
+  }
+  return lines;
 }
 
-int ListFit::narrow(const Column& column) const {
-  constexpr int around_words = 10;
-  return std::max(widest_word(column.widest), widest_word(table_.model()->headerData(column.column, Qt::Horizontal).toString())) + around_words;
+bool ListFit::looks_at_all() const { return table_.model()->rowCount() <= most_rows_with_own_heights; }
+
+void ListFit::measure() {
+  is_measured_ = true;
+  fitted_to_ = -1;
+  blank_ = advance(QStringLiteral(" "));
+  rows_.clear();
+  const QAbstractItemModel& model = *table_.model();
+  const int count = looks_at_all() ? model.rowCount() : rows_looked_at;
+  for (int row = 0; row < count; ++row) {
+    std::vector<Words> cells{words_of(model.index(row, name_column).data().toString())};
+    for (const Column& column : columns_) cells.push_back(words_of(model.index(row, column.column).data().toString()));
+    rows_.push_back(std::move(cells));
+  }
 }
 
-// A name that is far longer than the others is elided rather than that all get more lines.
+int ListFit::wide(std::size_t at) const {
+  const QString heading = table_.model()->headerData(columns_[at].column, Qt::Horizontal).toString();
+  int widest = table_.horizontalHeader()->fontMetrics().horizontalAdvance(heading);
+  if (rows_.empty() || !looks_at_all()) widest = std::max(widest, advance(columns_[at].widest));
+  for (const std::vector<Words>& cells : rows_) widest = std::max(widest, cells[at + 1].whole);
+  constexpr int air = 10;
+  return widest + room_beside_words(table_.fontMetrics()) + air;
+}
+
+int ListFit::close(std::size_t at) const {
+  int widest = width_of_heading(table_, columns_[at].column);
+  if (!looks_at_all()) widest = std::max(widest, advance(columns_[at].widest));
+  for (const std::vector<Words>& cells : rows_) widest = std::max(widest, cells[at + 1].whole);
+  return widest + room_beside_words(table_.fontMetrics());
+}
+
+int ListFit::narrow(std::size_t at) const {
+  int widest = width_of_heading(table_, columns_[at].column);
+  if (!looks_at_all()) widest = std::max(widest, std::ranges::max(words_of(columns_[at].widest).each));
+  for (const std::vector<Words>& cells : rows_) widest = std::max(widest, std::ranges::max(cells[at + 1].each));
+  return widest + room_beside_words(table_.fontMetrics());
+}
+
 int ListFit::room_for_names() const {
-  constexpr int around_words = 8;
-  constexpr int most_signs = 36;
   const int sign = table_.fontMetrics().averageCharWidth();
   int longest = 0;
-  for (int row = 0; row < rows_to_look_at(); ++row)
-    longest = std::max(longest, advance(table_.model()->index(row, name_column).data().toString()) + around_words);
-  return std::clamp(longest, names_in_one_line_ * sign, most_signs * sign);
+  for (const std::vector<Words>& cells : rows_) longest = std::max(longest, cells.front().whole + room_beside_words(table_.fontMetrics()));
+  if (rows_.empty() || !looks_at_all()) longest = std::max(longest, names_in_one_line_ * sign);
+  return std::min(longest, std::max(most_signs_of_a_name, names_in_one_line_) * sign);
 }
 
 int ListFit::longest_word_of_names() const {
-  constexpr int around_words = 8;
   int longest = 0;
-  for (int row = 0; row < rows_to_look_at(); ++row) longest = std::max(longest, widest_word(table_.model()->index(row, name_column).data().toString()));
-  return longest + around_words;
+  for (const std::vector<Words>& cells : rows_) longest = std::max(longest, std::ranges::max(cells.front().each) + room_beside_words(table_.fontMetrics()));
+  return longest;
 }
 
 bool ListFit::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize && watched == table_.viewport()) fit();
+  if (event->type() == QEvent::Show && watched == &table_) {
+    fit();
+    // The window brings the remembered columns back only after its parts are shown.
+    if (!std::exchange(was_shown_, true)) {
+      fitted_to_ = -1;
+      again_.start(0);
+    }
+  }
   // A table is told so when it is shown first, too; then its remembered columns are there already.
   if (event->type() == QEvent::FontChange && watched == &table_ && table_.font() != font_) {
     font_ = table_.font();
-    dragged_.clear();
-    if (!is_narrow_) show_wide();
+    dragged_.assign(columns_.size(), 0);
+    measure();
+    show_wide();
     fit();
   }
   return QObject::eventFilter(watched, event);
 }
 
+void ListFit::look_again(int after) {
+  is_measured_ = false;
+  if (const bool is_due = again_.isActive() && again_.interval() == 0; !is_due) again_.start(after);
+}
+
+// Before it is laid out it has some width or other, and its remembered columns are not there yet.
 void ListFit::fit() {
-  // Before it is laid out it has some width or other, and its remembered columns are not there yet.
   if (!table_.isVisible()) return;
+  if (!is_measured_) measure();
   // A scroll bar that comes and goes with the height of the rows would have it think again and again.
   const int room = table_.contentsRect().width() - table_.verticalScrollBar()->sizeHint().width();
-  const int taken = std::accumulate(columns_.begin(), columns_.end(), 0, [this](int sum, const Column& column) { return sum + wide(column); });
-  if (room - taken < room_for_names()) return show_narrow(room);
-  if (!is_narrow_) return give_headings_room(table_);
-  show_wide();
-  // What somebody dragged is there again with the room for it.
-  for (std::size_t i = 0; i < dragged_.size(); ++i) table_.setColumnWidth(columns_[i].column, dragged_[i]);
+  if (room == fitted_to_) return;
+  fitted_to_ = room;
+  note_dragged();
+  int taken = 0;
+  for (std::size_t at = 0; at < columns_.size(); ++at) taken += wide(at);
+  if (room - taken < room_for_names()) show_narrow(room);
+  else show_wide();
+}
+
+// Nobody drags by less than a letter; what the content then was may have been remembered.
+void ListFit::note_dragged() {
+  if (is_narrow_) return;
+  for (std::size_t at = 0; at < columns_.size(); ++at) {
+    const int width = table_.columnWidth(columns_[at].column);
+    if (std::abs(width - set_[at]) > table_.fontMetrics().averageCharWidth()) dragged_[at] = width;
+  }
 }
 
 void ListFit::show_wide() {
   is_narrow_ = false;
   table_.setWordWrap(false);
-  for (const Column& column : columns_) {
-    table_.setColumnHidden(column.column, false);
-    table_.setColumnWidth(column.column, wide(column));
+  let_scroll(false);
+  set_.clear();
+  for (std::size_t at = 0; at < columns_.size(); ++at) {
+    set_.push_back(dragged_[at] > 0 ? dragged_[at] : wide(at));
+    table_.setColumnWidth(columns_[at].column, set_[at]);
   }
-  set_lines(1);
+  set_lines({1});
 }
 
 void ListFit::show_narrow(int room) {
-  if (!is_narrow_) {
-    dragged_.clear();
-    for (const Column& column : columns_) dragged_.push_back(table_.columnWidth(column.column));
-  }
   is_narrow_ = true;
   table_.setWordWrap(true);
+  const Widths widths = with_fewest_lines(room);
+  let_scroll(room < widths.names + std::accumulate(widths.others.begin(), widths.others.end(), 0));
+  for (std::size_t at = 0; at < columns_.size(); ++at) table_.setColumnWidth(columns_[at].column, widths.others[at]);
+  if (scrolls_) table_.setColumnWidth(name_column, widths.names);
+  std::vector<int> lines;
+  for (int row = 0; row < static_cast<int>(rows_.size()); ++row) lines.push_back(lines_needed(row, widths));
+  if (!looks_at_all()) lines = {std::ranges::max(lines)};
+  set_lines(lines);
+}
+
+// Each of the others is tried whole and broken, whole ones first.
+ListFit::Widths ListFit::with_fewest_lines(int room) const {
+  Widths best;
+  int least = std::numeric_limits<int>::max();
+  for (unsigned broken = 0; broken < (1U << columns_.size()); ++broken) {
+    Widths widths{room, {}};
+    for (std::size_t at = 0; at < columns_.size(); ++at) {
+      widths.others.push_back(((broken >> at) & 1U) != 0 ? narrow(at) : close(at));
+      widths.names -= widths.others.back();
+    }
+    if (const int cost = cost_of(widths); cost < least) {
+      least = cost;
+      best = std::move(widths);
+    }
+  }
   const int sign = table_.fontMetrics().averageCharWidth();
-  // With the others whole, names may take no more lines than with the others broken.
-  int beside_whole = room;
-  for (const Column& column : columns_) {
-    table_.setColumnHidden(column.column, false);
-    table_.setColumnWidth(column.column, wide(column));
-    beside_whole -= wide(column);
+  const bool can_scroll = std::ranges::any_of(columns_, &Column::can_wait);
+  if (can_scroll && best.names < std::min(fewest_signs_of_a_name * sign, longest_word_of_names())) {
+    constexpr int most_signs_of_a_word = 16;
+    best.names = std::clamp(longest_word_of_names(), fewest_signs_of_a_name * sign, most_signs_of_a_word * sign);
   }
-  const int lines_beside_whole = lines_needed(beside_whole);
-  for (const Column& column : columns_) {
-    table_.setColumnWidth(column.column, narrow(column));
-    room -= narrow(column);
-  }
-  if (beside_whole >= longest_word_of_names() && lines_beside_whole <= std::min(most_lines_of_a_name, lines_needed(room))) {
-    for (const Column& column : columns_) table_.setColumnWidth(column.column, wide(column));
-    return set_lines(lines_beside_whole);
-  }
-  for (const Column& column : columns_) {
-    const bool goes = column.can_go && room < fewest_signs_of_a_name * sign;
-    table_.setColumnHidden(column.column, goes);
-    if (goes) room += narrow(column);
-  }
-  set_lines(std::clamp(lines_needed(room), 1, most_lines_of_a_name));
+  return best;
 }
 
-int ListFit::lines_needed(int names) const {
-  constexpr int around_words = 8;
-  int height = 0;
-  const auto look = [&](int row, int column, int room) {
+// In lines; a word that is cut is worse than some lines more.
+int ListFit::cost_of(const Widths& widths) const {
+  constexpr int of_a_cut = 8;
+  int cost = 0;
+  for (const std::vector<Words>& cells : rows_) {
+    int lines = lines_of(cells.front(), widths.names);
+    for (std::size_t at = 0; at < columns_.size(); ++at) lines = std::max(lines, lines_of(cells[at + 1], widths.others[at]));
+    const bool is_cut = lines > most_lines_of_a_name || std::ranges::max(cells.front().each) > widths.names - around_list_words;
+    cost += lines + (is_cut ? of_a_cut : 0);
+  }
+  // Even with no rows or only cut ones names should have what room there can be.
+  return cost + (widths.names < around_list_words ? of_a_cut * static_cast<int>(rows_.size() + 1) : 0);
+}
+
+int ListFit::lines_needed(int row, const Widths& widths) const {
+  const QFontMetrics metrics = table_.fontMetrics();
+  const std::vector<Words>& cells = rows_[static_cast<std::size_t>(row)];
+  int height = metrics.lineSpacing();
+  const auto look = [&](const Words& words, int column, int width) {
+    const int room = std::max(1, width - around_list_words);
+    if (words.whole <= room) return;
     const QString text = table_.model()->index(row, column).data().toString();
-    height = std::max(height, table_.fontMetrics().boundingRect(QRect(0, 0, std::max(1, room - around_words), 1000), Qt::TextWordWrap, text).height());
+    height = std::max(height, metrics.boundingRect(QRect(0, 0, room, 1000), Qt::TextWordWrap, text).height());
   };
-  for (int row = 0; row < rows_to_look_at(); ++row) {
-    look(row, name_column, names);
-    for (const Column& column : columns_)
-      if (!table_.isColumnHidden(column.column)) look(row, column.column, table_.columnWidth(column.column));
-  }
-  return (height + table_.fontMetrics().lineSpacing() - 1) / table_.fontMetrics().lineSpacing();
+  look(cells.front(), name_column, widths.names);
+  for (std::size_t at = 0; at < columns_.size(); ++at) look(cells[at + 1], columns_[at].column, widths.others[at]);
+  return std::min(most_lines_of_a_name, (height + metrics.lineSpacing() - 1) / metrics.lineSpacing());
 }
 
-void ListFit::set_lines(int lines) {
-  const int height = std::max(least_list_row, lines * table_.fontMetrics().lineSpacing() + 8);
-  table_.verticalHeader()->setMinimumSectionSize(std::min(height, least_list_row));
-  table_.verticalHeader()->setDefaultSectionSize(height);
+void ListFit::let_scroll(bool scrolls) {
+  if (scrolls == scrolls_) return;
+  scrolls_ = scrolls;
+  QHeaderView& headings = *table_.horizontalHeader();
+  headings.setSectionResizeMode(name_column, scrolls ? QHeaderView::Interactive : QHeaderView::Stretch);
+  if (scrolls) {
+    for (const Column& column : columns_)
+      if (column.can_wait) headings.moveSection(headings.visualIndex(column.column), headings.count() - 1);
+  } else {
+    for (int column = 0; column < headings.count(); ++column) headings.moveSection(headings.visualIndex(column), column);
+  }
+}
+
+/// Of each row, or of all.
+void ListFit::set_lines(const std::vector<int>& lines) {
+  const auto height_of = [&](int count) { return std::max(least_list_row, count * table_.fontMetrics().lineSpacing() + 8); };
+  const int lowest = lines.empty() ? 1 : std::ranges::min(lines);
+  const int highest = lines.empty() ? 1 : std::ranges::max(lines);
+  QHeaderView& rows = *table_.verticalHeader();
+  rows.setMinimumSectionSize(least_list_row);
+  if (lowest == highest) {
+    rows.setDefaultSectionSize(height_of(lowest));
+  } else {
+    for (int row = 0; row < static_cast<int>(lines.size()); ++row)
+      if (const int height = height_of(lines[static_cast<std::size_t>(row)]); rows.sectionSize(row) != height) rows.resizeSection(row, height);
+  }
   give_headings_room(table_);
   // A row cut in two reads worse than a page that scrolls.
   const QHeaderView& headings = *table_.horizontalHeader();
-  table_.setMinimumHeight(std::max(headings.sizeHint().height(), headings.minimumHeight()) + 2 * height + 2 * table_.frameWidth());
+  const int bar = scrolls_ ? table_.horizontalScrollBar()->sizeHint().height() : 0;
+  table_.setMinimumHeight(std::max(headings.sizeHint().height(), headings.minimumHeight()) + height_of(lowest) + height_of(highest) + bar + 2 * table_.frameWidth());
 }
 
 }  // namespace gritwright::desktop

@@ -24,7 +24,7 @@ RecordListSide::RecordListSide(RecordBook& book, RecordKind kind, const Names& n
       tools_(new QHBoxLayout),
       table_(new QTableView(this)),
       empty_(new QLabel(names.when_empty, this)) {
-  list_->set_state(names.state, std::move(state));
+  list_->set_state(names.state, std::move(state), names.state_is_figure);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);

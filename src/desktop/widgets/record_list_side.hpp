@@ -25,6 +25,7 @@ class RecordListSide : public QWidget {
     QString when_empty;   ///< what to do first
     QString state;        ///< heading of the state column
     QString widest_state; ///< a state that is hardly ever longer
+    bool state_is_figure = false;
   };
 
   RecordListSide(RecordBook& book, RecordKind kind, const Names& names, std::function<QString(const RecordLine&)> state, QWidget* parent = nullptr);

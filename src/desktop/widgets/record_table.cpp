@@ -2,6 +2,9 @@
 
 #include <QHeaderView>
 #include <QTableView>
+#include <algorithm>
+
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
@@ -15,6 +18,15 @@ void show_as_record_list(QTableView& table) {
   table.verticalHeader()->hide();
   table.horizontalHeader()->setHighlightSections(false);
   table.horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+}
+
+int room_beside_words(const QFontMetrics& metrics) { return std::max(10, 3 * metrics.horizontalAdvance(u'n') / 2 + 1); }
+
+int width_of_heading(const QTableView& table, int column) {
+  const QFontMetrics metrics = table.horizontalHeader()->fontMetrics();
+  int widest = 0;
+  for (const QString& line : in_two_lines(table.model()->headerData(column, Qt::Horizontal).toString()).split(u'\n')) widest = std::max(widest, metrics.horizontalAdvance(line));
+  return widest;
 }
 
 void give_headings_room(QTableView& table) {

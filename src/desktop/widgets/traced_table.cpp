@@ -1,19 +1,48 @@
 #include "traced_table.hpp"
 
 #include <QHeaderView>
+#include <QPainter>
+#include <QScrollBar>
+#include <QStyle>
+#include <QStyledItemDelegate>
 #include <algorithm>
 #include <utility>
 #include <vector>
 
 #include "column_fit.hpp"
+#include "record_table.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
 
-TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent) : TracedTable(object_name, name, stretched, {0, stretched}, parent) {}
+namespace {
 
-TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, std::vector<int> giving, QWidget* parent)
-    : QTableWidget(parent), columns_(new ColumnFit(*this, std::move(giving), stretched)) {
+/// Figures end at the right of their column, where words of the next would touch them.
+class FigureCells : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    QStyleOptionViewItem whole = option;
+    initStyleOption(&whole, index);
+    whole.text.clear();
+    whole.widget->style()->drawControl(QStyle::CE_ItemViewItem, &whole, painter, whole.widget);
+    QStyleOptionViewItem words = option;
+    words.rect.adjust(0, 0, -room_at_right(option), 0);
+    words.state &= ~QStyle::State_HasFocus;
+    QStyledItemDelegate::paint(painter, words, index);
+  }
+  [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    return QStyledItemDelegate::sizeHint(option, index) + QSize(room_at_right(option), 0);
+  }
+
+ private:
+  [[nodiscard]] static int room_at_right(const QStyleOptionViewItem& option) { return room_beside_words(option.fontMetrics) - beside_words_of_cells; }
+};
+
+}  // namespace
+
+TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent)
+    : QTableWidget(parent), stretched_(stretched), columns_(new ColumnFit(*this, {}, stretched)) {
   setObjectName(QString::fromLatin1(object_name));
   setAccessibleName(name);
   setAccessibleDescription(tr("Enter goes on to the record of the row."));
@@ -33,26 +62,65 @@ TracedTable::TracedTable(const char* object_name, const QString& name, int stret
   });
 }
 
+void TracedTable::set_figures(std::vector<int> columns) {
+  figures_ = std::move(columns);
+  for (const int column : figures_) setItemDelegateForColumn(column, new FigureCells(this));
+}
+
+void TracedTable::keep_to_rows(int least) {
+  columns_->when_fitted([this, least] { fit_height(least); });
+}
+
+void TracedTable::fit_height(int least) {
+  const int headings = std::max(horizontalHeader()->sizeHint().height(), horizontalHeader()->minimumHeight());
+  const int rows = rowCount() == 0 ? verticalHeader()->defaultSectionSize() : verticalHeader()->length();
+  const int bar = horizontalHeader()->length() > viewport()->width() ? horizontalScrollBar()->sizeHint().height() : 0;
+  const int needed = headings + rows + bar + 2 * frameWidth();
+  setMinimumHeight(std::min(least, needed));
+  setMaximumHeight(needed);
+}
+
+int TracedTable::least_width() const { return columns_->least_width() + verticalScrollBar()->sizeHint().width() + 2 * frameWidth(); }
+
+bool TracedTable::says_something(int column) const {
+  if (column == 0 || column == stretched_) return true;
+  for (int row = 0; row < rowCount(); ++row) {
+    if (const QString text = item(row, column)->text(); !text.isEmpty() && text != QStringLiteral("\u2013")) return true;
+  }
+  return rowCount() == 0;
+}
+
 void TracedTable::show_rows(const RecordTable& rows) {
   refs_ = rows.refs;
   setColumnCount(static_cast<int>(rows.table.heading.size()));
   setRowCount(static_cast<int>(rows.table.rows.size()));
   setHorizontalHeaderLabels(rows.table.heading);
+  for (const int column : figures_) horizontalHeaderItem(column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
   for (int row = 0; row < rowCount(); ++row) {
     const QStringList& cells = rows.table.rows[static_cast<std::size_t>(row)];
     for (int column = 0; column < cells.size(); ++column) {
       auto* cell = new QTableWidgetItem(cells[column]);
       cell->setToolTip(cells[column]);
       cell->setData(Qt::AccessibleTextRole, with_label(rows.table.heading[column], cells[column]));
+      if (std::ranges::find(figures_, column) != figures_.end()) cell->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
       setItem(row, column, cell);
     }
   }
   // Measured unwrapped.
   setWordWrap(false);
-  std::vector<int> wanted;
-  for (int column = 0; column < columnCount(); ++column) wanted.push_back(std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)));
+  const int beside = room_beside_words(fontMetrics());
+  std::vector<int> in_one_line;
+  std::vector<int> in_two_lines;
+  for (int column = 0; column < columnCount(); ++column) {
+    const bool is_shown = says_something(column);
+    setColumnHidden(column, !is_shown);
+    const int cells = sizeHintForColumn(column) - beside_words_of_cells;
+    const int heading = horizontalHeader()->fontMetrics().horizontalAdvance(rows.table.heading[column]);
+    in_one_line.push_back(is_shown ? std::max(cells, heading) + beside : 0);
+    in_two_lines.push_back(is_shown ? std::max(cells, width_of_heading(*this, column)) + beside : 0);
+  }
   setWordWrap(true);
-  columns_->set_wanted(std::move(wanted));
+  columns_->set_wanted_by_headings(std::move(in_one_line), std::move(in_two_lines));
 }
 
 }  // namespace gritwright::desktop

@@ -14,15 +14,24 @@ class TracedTable : public QTableWidget {
  public:
   /// `stretched`: the column that takes what width is left.
   TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent);
-  /// `giving`: the columns that break their words where there is little room; else the first and the stretched one.
-  TracedTable(const char* object_name, const QString& name, int stretched, std::vector<int> giving, QWidget* parent);
 
+  /// Columns of figures, which end below each other.
+  void set_figures(std::vector<int> columns);
+  /// From now on no higher than its rows, nor lower than `least` pixels if they are more.
+  void keep_to_rows(int least);
   void show_rows(const RecordTable& rows);
+  /// Where words and headings are broken.
+  [[nodiscard]] int least_width() const;
 
  signals:
   void record_wanted(const QString& id);
 
  private:
+  [[nodiscard]] bool says_something(int column) const;
+  void fit_height(int least);
+
+  int stretched_;
+  std::vector<int> figures_;
   ColumnFit* columns_;
   std::vector<RecordRef> refs_;
 };
