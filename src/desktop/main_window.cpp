@@ -8,7 +8,6 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QMenuBar>
-#include <QLabel>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -16,7 +15,6 @@
 #include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
-#include <QStatusBar>
 #include <QToolBar>
 #include <QUndoStack>
 
@@ -61,6 +59,7 @@
 #include "widgets/screening_panel.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
+#include "widgets/status_line.hpp"
 #include "widgets/tab_order.hpp"
 #include "widgets/undo_keys.hpp"
 #include "widgets/verdict_panel.hpp"
@@ -92,7 +91,8 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
       sieving_page_(new SievingPage(bench, *ranges_, this)),
       mix_page_(new MixPage(bench, *ranges_, this)),
       settings_page_(new SettingsPage(record, settings_, this)),
-      manual_page_(new ManualPage(this)) {
+      manual_page_(new ManualPage(this)),
+      status_line_(new StatusLine(this)) {
   setObjectName(QStringLiteral("main_window"));
   setWindowTitle(tr("Gritwright"));
   pages_->addWidget(welcome_page_);
@@ -108,7 +108,8 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
   make_rooms();
   make_context_menus();
   new UndoKeys(*this);
-  statusBar()->setObjectName(QStringLiteral("status_bar"));
+  status_line_->setObjectName(QStringLiteral("status_bar"));
+  setStatusBar(status_line_);
   connect(&bench_, &Bench::told, this, &MainWindow::say);
   connect(settings_page_, &SettingsPage::settings_changed, this, &MainWindow::set_settings);
   connect(welcome_page_, &WelcomePage::demonstration_wanted, this, &MainWindow::demonstration_wanted);
@@ -444,9 +445,7 @@ void MainWindow::ask_to_restore(const QString& backup) {
 
 void MainWindow::mark_record(const QString& name, bool read_only) {
   setWindowTitle(read_only ? tr("Gritwright \u2013 %1, reading only").arg(name) : tr("Gritwright \u2013 %1").arg(name));
-  auto* words = new QLabel(read_only ? tr("%1 is open for reading only: nothing here can be changed.").arg(name) : tr("This is %1, not the usual record.").arg(name), statusBar());
-  words->setObjectName(QStringLiteral("record_words"));
-  statusBar()->addPermanentWidget(words);
+  status_line_->keep_words(read_only ? tr("%1 is open for reading only: nothing here can be changed.").arg(name) : tr("This is %1, not the usual record.").arg(name), "record_words");
 }
 
 void MainWindow::show_trouble(const RecordTrouble& trouble) {
@@ -594,9 +593,7 @@ void MainWindow::choose_sheet_file() {
 
 void MainWindow::mark_as_demonstration() {
   setWindowTitle(tr("Gritwright \u2013 demonstration, an invented nursery"));
-  auto* words = new QLabel(tr("Demonstration: everything here is invented and goes when this window is closed."), statusBar());
-  words->setObjectName(QStringLiteral("demonstration_words"));
-  statusBar()->addPermanentWidget(words);
+  status_line_->keep_words(tr("Demonstration: everything here is invented and goes when this window is closed."), "demonstration_words");
   // Its record goes with it; the grower's own is in the other window.
   for (const char* name : {"action_open_record", "action_usual_record"}) findChild<QAction*>(QLatin1String(name))->setEnabled(false);
 }
@@ -696,7 +693,7 @@ void MainWindow::tell_trouble(const Problem& problem) {
   if (record_ != nullptr && (!problem.where.file || *problem.where.file == record_->workbook().file().string())) say(sentence_text(problem));
 }
 
-void MainWindow::say(const QString& sentence) { statusBar()->showMessage(sentence, 10000); }
+void MainWindow::say(const QString& sentence) { status_line_->showMessage(sentence, 10000); }
 
 void MainWindow::show_problems(const QString& title, const Problems& problems) {
   QStringList lines;

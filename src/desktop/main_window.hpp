@@ -23,6 +23,7 @@ class RecordPages;
 class RootPlanTab;
 class SettingsPage;
 class SievingPage;
+class StatusLine;
 class TroublePage;
 class WelcomePage;
 struct RecordTrouble;
@@ -141,6 +142,7 @@ class MainWindow : public QMainWindow {
   MixPage* mix_page_;
   SettingsPage* settings_page_;
   ManualPage* manual_page_;
+  StatusLine* status_line_;
   ImportPage* import_page_ = nullptr;
   TroublePage* trouble_page_ = nullptr;
   QWidget* before_manual_ = nullptr;
