@@ -31,6 +31,17 @@ void fill(QTableWidget* table, const PictureTable& from) {
   table->resizeColumnsToContents();
 }
 
+/// Out of sight it asks for no height: the highest of all pictures would take the room below from each.
+class PictureStack : public QStackedWidget {
+ public:
+  using QStackedWidget::QStackedWidget;
+
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    const QSize hint = QStackedWidget::minimumSizeHint();
+    return isHidden() ? QSize(hint.width(), 0) : hint;
+  }
+};
+
 }  // namespace
 
 PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), chooser_(new QComboBox(this)) {
@@ -53,7 +64,7 @@ PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new Picture
 }
 
 void PictureTabs::add(Picture picture) {
-  auto* stack = new QStackedWidget(this);
+  auto* stack = new PictureStack(this);
   auto* table = new QTableWidget(stack);
   table->setObjectName(QString::fromLatin1(picture.table_name));
   table->setAccessibleName(tr("%1, as a table").arg(picture.title));

@@ -8,7 +8,6 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -37,6 +36,7 @@
 #include "widgets/parts_panel.hpp"
 #include "widgets/pot_form.hpp"
 #include "widgets/recipes_panel.hpp"
+#include "widgets/tab_side.hpp"
 #include "widgets/wrapped_label.hpp"
 
 namespace gritwright::desktop {
@@ -92,15 +92,14 @@ QWidget* MixPage::inputs() {
   sides_->setObjectName(QStringLiteral("mix_sides"));
   sides_->setAccessibleName(tr("Ways to a mix"));
   sides_->setDocumentMode(true);
-  sides_->addTab(by_hand(), tr("By hand"));
+  sides_->addTab(new TabSide(by_hand(), sides_), tr("By hand"));
   find_panel_ = new FindPanel(bench_, *finder_, sides_);
   auto* find = new QWidget(sides_);
   auto* inside = new QVBoxLayout(find);
   inside->setContentsMargins(0, 6, 0, 0);
   inside->addWidget(find_panel_);
   inside->addStretch(1);
-  sides_->addTab(find, tr("Find parts"));
-  sides_->tabBar()->setMinimumHeight(28);
+  sides_->addTab(new TabSide(find, sides_), tr("Find parts"));
   layout->addWidget(sides_, 1);
   return new ColumnScroll(column, this);
 }

@@ -1,7 +1,6 @@
 #include "sieving_page.hpp"
 
 #include <QComboBox>
-#include <QGridLayout>
 #include <QLabel>
 #include <QSplitter>
 #include <QTabBar>
@@ -23,6 +22,7 @@
 #include "widgets/screening_panel.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
+#include "widgets/tab_side.hpp"
 #include "widgets/verdict_panel.hpp"
 
 namespace gritwright::desktop {
@@ -48,30 +48,21 @@ SievingPage::SievingPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : Q
 }
 
 QWidget* SievingPage::choosers(QWidget* parent) {
-  auto* row = new QWidget(parent);
-  auto* grid = new QGridLayout(row);
-  grid->setContentsMargins(0, 0, 0, 0);
-  grid->setHorizontalSpacing(8);
-  grid->setVerticalSpacing(4);
-  const auto chooser = [&](const char* object_name, const QString& label_text, int line, int column) {
+  auto* row = new FlowLine(parent);
+  const auto chooser = [&](const char* object_name, const QString& label_text, int stretch, int signs) {
     auto* box = new QComboBox(row);
     box->setObjectName(QString::fromLatin1(object_name));
     QString name = label_text;
     box->setAccessibleName(name.remove(u'&'));
     box->setMinimumHeight(26);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    box->setMinimumContentsLength(10);
-    auto* label = new QLabel(label_text, row);
-    label->setBuddy(box);
-    grid->addWidget(label, line, column);
-    grid->addWidget(box, line, column + 1, 1, column == 0 && line == 0 ? 3 : 1);
+    row->add(label_text, box, stretch, QString(signs, u'n'));
     return box;
   };
-  sheets_ = chooser("sheet_chooser", tr("Component"), 0, 0);
-  bags_ = chooser("bag_chooser", tr("Bag"), 1, 0);
-  sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 2);
-  grid->setColumnStretch(1, 2);
-  grid->setColumnStretch(3, 1);
+  sheets_ = chooser("sheet_chooser", tr("Component"), 1, 12);
+  row->begin_line();
+  bags_ = chooser("bag_chooser", tr("Bag"), 2, 18);
+  sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 9);
   set_bags({});
   set_sieve_sets({});
   connect(sheets_, &QComboBox::activated, &bench_, &Bench::set_current_component);
@@ -102,8 +93,8 @@ QWidget* SievingPage::inputs() {
   tabs_->setAccessibleName(tr("What is typed"));
   tabs_->setDocumentMode(true);
   sheet_ = new SheetEditor(bench_, tabs_);
-  tabs_->addTab(sheet_, tr("Sieve test"));
-  tabs_->addTab(new GrainForm(bench_, tabs_), tr("Grain"));
+  tabs_->addTab(new TabSide(sheet_, tabs_), tr("Sieve test"));
+  tabs_->addTab(new TabSide(new GrainForm(bench_, tabs_), tabs_), tr("Grain"));
   layout->addWidget(tabs_, 1);
   // Outside of what scrolls: it is looked at after every pan.
   auto* side = new QWidget(this);
@@ -169,6 +160,7 @@ void SievingPage::set_sieve_sets(const std::vector<Choice>& sets) {
 void SievingPage::show_sheet() {
   tabs_->setCurrentIndex(0);
   sheet_->table().setFocus();
+  scroll_to_whole(sheet_->table());  // also where the keys were in it already
 }
 
 void SievingPage::show_grain() {

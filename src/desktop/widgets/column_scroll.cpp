@@ -7,6 +7,7 @@
 #include <QLayout>
 #include <QScrollBar>
 #include <algorithm>
+#include <utility>
 
 namespace gritwright::desktop {
 
@@ -24,15 +25,31 @@ QSize ColumnScroll::minimumSizeHint() const {
   return size;
 }
 
+int ColumnScroll::whole_height() const {
+  const int room = viewport()->width();
+  return (widget()->hasHeightForWidth() ? widget()->heightForWidth(room) : widget()->sizeHint().height()) + 2 * frameWidth();
+}
+
 bool ColumnScroll::eventFilter(QObject* watched, QEvent* event) {
   const bool of_content = watched == widget() && (event->type() == QEvent::LayoutRequest || event->type() == QEvent::FontChange);
   const bool handled = QScrollArea::eventFilter(watched, event);
+  if (of_content) tell_whole_height();
   // Else every changed text would lay out the whole window.
   if (of_content && (minimumSizeHint().width() != least_width_ || event->type() == QEvent::FontChange)) {
     least_width_ = minimumSizeHint().width();
     updateGeometry();
   }
   return handled;
+}
+
+void ColumnScroll::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  tell_whole_height();
+}
+
+void ColumnScroll::tell_whole_height() {
+  const int height = whole_height();
+  if (std::exchange(told_height_, height) != height) emit whole_height_changed();
 }
 
 void ColumnScroll::showEvent(QShowEvent* event) {
@@ -46,6 +63,18 @@ void scroll_to(const QWidget& widget, const QRect& part) {
     if (column == nullptr || column->widget() == nullptr || !column->widget()->isAncestorOf(&widget)) continue;
     const QPoint middle = widget.mapTo(column->widget(), part.center());
     column->ensureVisible(middle.x(), middle.y(), 0, part.height());
+  }
+}
+
+void scroll_to_whole(const QWidget& widget) {
+  for (QWidget* above = widget.parentWidget(); above != nullptr; above = above->parentWidget()) {
+    auto* column = qobject_cast<QScrollArea*>(above);
+    if (column == nullptr || column->widget() == nullptr || !column->widget()->isAncestorOf(&widget)) continue;
+    QScrollBar& bar = *column->verticalScrollBar();
+    const int top = widget.mapTo(column->widget(), QPoint(0, 0)).y();
+    const int below = top + widget.height() - column->viewport()->height();
+    if (below > bar.value()) bar.setValue(std::min(top, below));
+    else if (top < bar.value()) bar.setValue(top);
   }
 }
 

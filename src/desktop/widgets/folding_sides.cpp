@@ -47,6 +47,11 @@ void FoldingSides::add(QWidget* side, int stretch) {
   sides_.push_back(side);
   row().addWidget(side);
   row().setStretchFactor(row().count() - 1, stretch);
+  if (const auto* const column = qobject_cast<const ColumnScroll*>(side)) {
+    connect(column, &ColumnScroll::whole_height_changed, this, [this] {
+      if (is_folded() && !is_folding_) set_heights();
+    });
+  }
 }
 
 void FoldingSides::set_sizes(const QList<int>& sizes) { row().setSizes(sizes); }
@@ -96,10 +101,14 @@ void FoldingSides::arrange(const std::vector<std::size_t>& first_of_line) {
   updateGeometry();
 }
 
-// A line is as high as what is in sight of the page, less a strip in which the next line shows that it is there.
+// A line is as high as what is in sight of the page, less a strip in which the next line shows that it is there; a column needs no more than all of it.
 void FoldingSides::set_heights() {
-  const int strip = 2 * fontMetrics().lineSpacing();
-  for (QSplitter* line : lines_) line->setMinimumHeight(is_folded() ? std::max(line->minimumSizeHint().height(), height() - strip) : 0);
+  const int page = height() - 2 * fontMetrics().lineSpacing();
+  for (QSplitter* line : lines_) {
+    int wanted = page;
+    if (const auto* const column = line->count() == 1 ? qobject_cast<const ColumnScroll*>(line->widget(0)) : nullptr) wanted = std::min(wanted, column->whole_height());
+    line->setMinimumHeight(is_folded() ? std::max(line->minimumSizeHint().height(), wanted) : 0);
+  }
 }
 
 void FoldingSides::resizeEvent(QResizeEvent* event) {

@@ -40,7 +40,8 @@ JumpBox::JumpBox(Find find, QWidget* parent) : QDialog(parent), find_(std::move(
 }
 
 void JumpBox::open_empty() {
-  resize(60 * fontMetrics().averageCharWidth(), 30 * fontMetrics().height());
+  const QSize around = parentWidget() != nullptr ? parentWidget()->size() : screen()->availableSize();
+  resize(QSize(60 * fontMetrics().averageCharWidth(), 30 * fontMetrics().height()).boundedTo(around * 9 / 10));
   words_->clear();
   search();
   show();

@@ -213,21 +213,35 @@ void ScreeningPanel::fill() {
   filling_ = false;
 }
 
-bool ScreeningPanel::is_too_wide() const {
+// A fraction's name can be broken, not between a figure and its unit.
+int ScreeningPanel::name_width() const {
+  constexpr int around_words = 14;
+  int width = table_->horizontalHeader()->fontMetrics().horizontalAdvance(table_->horizontalHeaderItem(fraction)->text());
+  for (const ScreeningRow& row : view_.rows) {
+    const QStringList words = row.name.split(u' ');
+    for (int i = 0; i < words.size(); ++i) width = std::max(width, table_->fontMetrics().horizontalAdvance(words.mid(i, 2).join(u' ')));
+  }
+  return width + around_words;
+}
+
+int ScreeningPanel::table_width() const {
   QHeaderView& header = *table_->horizontalHeader();
   header.setSectionResizeMode(fraction, QHeaderView::Fixed);
   table_->resizeColumnsToContents();
-  constexpr int fewest_signs = 9;  // of a fraction's name, which can be broken
-  const int name = room_ == Room::ample ? header.sectionSize(fraction) : fewest_signs * table_->fontMetrics().averageCharWidth();
-  const QMargins around = layout()->contentsMargins();
-  return header.length() - header.sectionSize(fraction) + name + 2 * table_->frameWidth() > width() - around.left() - around.right();
+  const int name = room_ == Room::ample ? header.sectionSize(fraction) : name_width();
+  return header.length() - header.sectionSize(fraction) + name + 2 * table_->frameWidth();
 }
 
 void ScreeningPanel::fit() {
-  while (is_too_wide() && room_ != Room::least) {
+  const QMargins around = layout()->contentsMargins();
+  const int room = width() - around.left() - around.right();
+  int needed = table_width();
+  while (needed > room && room_ != Room::least) {
     room_ = room_ == Room::ample ? Room::little : Room::least;
     fill();
+    needed = table_width();
   }
+  table_->setMinimumWidth(room_ == Room::least ? needed : 0);
   QHeaderView& header = *table_->horizontalHeader();
   header.setSectionResizeMode(fraction, QHeaderView::Stretch);
   const int lines = room_ == Room::ample ? 2 : 3;  // a figure and its range below it, or all three

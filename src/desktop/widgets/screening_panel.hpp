@@ -43,7 +43,9 @@ class ScreeningPanel : public QWidget {
   void fill();
   void fit();
   void fit_anew();
-  [[nodiscard]] bool is_too_wide() const;
+  [[nodiscard]] int name_width() const;
+  /// That it needs in the room it is laid out for.
+  [[nodiscard]] int table_width() const;
   void take(int row, int column);
 
   Bench& bench_;

@@ -2,12 +2,14 @@
 
 #include <QClipboard>
 #include <QContextMenuEvent>
+#include <QFocusEvent>
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMenu>
 #include <algorithm>
 
+#include "column_scroll.hpp"
 #include "live_delegate.hpp"
 #include "models/bench.hpp"
 #include "models/sieve_table_model.hpp"
@@ -76,6 +78,11 @@ void SieveTable::changeEvent(QEvent* event) {
     fit_rows();
     fit_columns();
   }
+}
+
+void SieveTable::focusInEvent(QFocusEvent* event) {
+  QTableView::focusInEvent(event);
+  if (event->reason() != Qt::MouseFocusReason && event->reason() != Qt::ActiveWindowFocusReason) scroll_to_whole(*this);
 }
 
 void SieveTable::keyPressEvent(QKeyEvent* event) {

@@ -106,7 +106,7 @@ void WishTable::fit() {
   }
   int beside = 2 * frameWidth();
   for (int column = wish_least; column < wish_columns; ++column) beside += columnWidth(column);
-  setMinimumWidth(std::max(minimumWidth(), std::min(names, 20 * fontMetrics().averageCharWidth()) + beside));
+  setMinimumWidth(std::max(minimumWidth(), std::min(names, 22 * fontMetrics().averageCharWidth()) + beside));
 }
 
 void WishTable::show_wishes(const std::array<WishText, wish_rows>& wishes, const std::optional<Band>& band, UnitSystem units,

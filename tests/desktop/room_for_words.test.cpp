@@ -1,0 +1,166 @@
+// What gives way where large text has little room, and what must not.
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTableWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "models/demonstration_record.hpp"
+#include "support.hpp"
+#include "widgets/caution_bar.hpp"
+#include "widgets/column_scroll.hpp"
+#include "widgets/sieve_table.hpp"
+#include "widgets/status_line.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+void settle() {
+  for (int round = 0; round < 4; ++round) QApplication::processEvents();
+}
+
+int lines_of(const QWidget& widget, const QString& words, int width) {
+  return widget.fontMetrics().boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, words).height() / widget.fontMetrics().lineSpacing();
+}
+
+/// The column a widget scrolls in.
+const ColumnScroll* column_of(const QWidget& widget) {
+  for (const QWidget* above = widget.parentWidget(); above != nullptr; above = above->parentWidget())
+    if (const auto* column = qobject_cast<const ColumnScroll*>(above)) return column;
+  return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("A long sentence at the foot of the window is read whole, and standing words give way to it as long as it is said", "[large_text]") {
+  StatusLine line;
+  line.resize(400, 30);
+  line.keep_words(QStringLiteral("Everything here is invented and goes"), "standing_words");
+  line.show();
+  settle();
+  const auto* standing = line.findChild<QLabel*>(QStringLiteral("standing_words"));
+  REQUIRE(standing != nullptr);
+  CHECK(standing->isVisible());
+  const int usual = line.minimumHeight();
+  line.showMessage(QStringLiteral("kept"));
+  CHECK(standing->isVisible());
+  CHECK(line.minimumHeight() == usual);
+  const QString sentence = QStringLiteral("Much of what is left of the bag is in no fraction: type how much dry grain was screened.");
+  line.showMessage(sentence);
+  CHECK_FALSE(standing->isVisible());
+  const int lines = lines_of(line, sentence, 400);
+  REQUIRE(lines >= 2);
+  CHECK(line.minimumHeight() >= lines * line.fontMetrics().lineSpacing());
+  line.clearMessage();
+  CHECK(standing->isVisible());
+  CHECK(line.minimumHeight() == usual);
+}
+
+TEST_CASE("A caution with little room shows its own sentence, and the general advice when asked for it", "[large_text]") {
+  const QString own = QStringLiteral("sieve dry grain outdoors, wind behind you, with a mask; clean with a damp cloth, not a broom.");
+  const QString advice = QStringLiteral("General information; safety sheets, local codes and qualified advice prevail in every case and at every place.");
+  QWidget around;
+  auto* layout = new QVBoxLayout(&around);
+  auto* caution = new CautionBar(QStringLiteral("test_topic"), QStringLiteral("Dust:"), own + u' ' + advice, &around);
+  layout->addWidget(caution);
+  caution->restore();
+  around.resize(1000, 200);
+  around.show();
+  settle();
+  const auto* words = caution->findChild<QLabel*>(QStringLiteral("caution_text"));
+  auto* more = caution->findChild<QToolButton*>(QStringLiteral("whole_caution_test_topic"));
+  auto* put_away = caution->findChild<QToolButton*>(QStringLiteral("put_away_test_topic"));
+  REQUIRE((words != nullptr && more != nullptr && put_away != nullptr));
+  CHECK(words->text().contains(advice));
+  CHECK_FALSE(more->isVisible());
+  around.resize(260, 400);
+  settle();
+  CHECK(words->text().contains(own.left(own.size() - 1)));
+  CHECK_FALSE(words->text().contains(advice));
+  CHECK(words->accessibleDescription().contains(advice));
+  REQUIRE(more->isVisible());
+  CHECK(put_away->isVisible());
+  more->click();
+  settle();
+  CHECK(words->text().contains(advice));
+  CHECK_FALSE(more->isVisible());
+  CHECK(put_away->isVisible());
+  around.resize(1000, 200);
+  settle();
+  CHECK(words->text().contains(advice));
+}
+
+TEST_CASE("The column of a tab scrolls no farther than what stands in it", "[large_text][find_parts]") {
+  OpenWindow open(Start::mixes);
+  open.window.resize(1280, 800);
+  open.bench.edit(QStringLiteral("test"), {}, [](BenchState& state) { state = complete_bench(); });
+  settle();
+  const auto* group = open.find<QComboBox>("find_group");
+  const ColumnScroll* column = column_of(*group);
+  REQUIRE(column != nullptr);
+  CHECK(column->verticalScrollBar()->maximum() > 0);  // parts, caution and pot
+  open.trigger("action_find_parts");
+  settle();
+  CHECK(column->verticalScrollBar()->maximum() == 0);
+}
+
+TEST_CASE("The stack of sieves comes into sight whole as soon as the keys go to it", "[large_text][sieve_table]") {
+  OpenWindow open;
+  open.window.resize(1280, 800);
+  const LargeText large(200);
+  open.bench.edit(QStringLiteral("test"), {}, [](BenchState& state) { state = complete_bench(); });
+  open.window.show_sieving();
+  settle();
+  open.trigger("action_show_sheet");
+  settle();
+  const auto* table = open.find<SieveTable>("sieve_table");
+  const ColumnScroll* column = column_of(*table);
+  REQUIRE(column != nullptr);
+  const QRect seen(table->mapTo(column->viewport(), QPoint(0, 0)), table->size());
+  // Whole, or from its first row on where there is no room for all.
+  CHECK(seen.top() >= 0);
+  CHECK((seen.bottom() < column->viewport()->height() || seen.top() == 0));
+  CHECK(std::min(seen.bottom(), column->viewport()->height()) - seen.top() > 3 * table->rowHeight(0));
+}
+
+TEST_CASE("The box to go to something is no larger than its window in large text", "[large_text]") {
+  OpenWindow open;
+  open.window.resize(1024, 700);
+  const LargeText large(200);
+  open.trigger("action_jump");
+  settle();
+  const auto* box = open.find<QWidget>("jump_box");
+  REQUIRE(box->isVisible());
+  CHECK(box->height() <= 700);
+  CHECK(box->width() <= 1024);
+}
+
+TEST_CASE("A fraction's name is broken between a size and the next, never cut", "[large_text][sieving_page]") {
+  const WithLanguage german("de");
+  OpenWindow open;
+  open.window.resize(1024, 700);
+  const LargeText large(150);
+  open.bench.edit(QStringLiteral("test"), {}, [](BenchState& state) {
+    state = complete_bench();
+    state.band_from = QStringLiteral("2");
+    state.band_to = QStringLiteral("4");
+  });
+  open.window.show_sieving();
+  open.trigger("action_show_screening");
+  settle();
+  const auto* table = open.find<QTableWidget>("screening_table");
+  REQUIRE(table->isVisible());
+  REQUIRE(table->rowCount() > 0);
+  for (int row = 0; row < table->rowCount(); ++row) {
+    const QStringList words = table->item(row, 0)->text().split(u' ');
+    for (const QString& word : words) CHECK(table->fontMetrics().horizontalAdvance(word) < table->columnWidth(0));
+    CHECK(table->rowHeight(row) >= lines_of(*table, table->item(row, 0)->text(), table->columnWidth(0) - 8) * table->fontMetrics().lineSpacing());
+  }
+  CHECK(table->horizontalHeader()->fontMetrics().horizontalAdvance(table->horizontalHeaderItem(0)->text()) < table->columnWidth(0));
+}
