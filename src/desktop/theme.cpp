@@ -78,7 +78,7 @@ const ThemeColours& dark_colours() {
 const ThemeColours& high_contrast_colours() {
   static const ThemeColours colours{
       // Hints and what can't be pressed are grey here too, or they would pass for what was typed and what can.
-      palette_of({"#000000", "#000000", "#000000", "#ffffff", "#b3b3b3", "#ffe14d", "#000000", "#000000", "#ffffff"}),
+      palette_of({"#000000", "#000000", "#1f1f1f", "#ffffff", "#b3b3b3", "#ffe14d", "#000000", "#000000", "#ffffff"}),
       "#ffffff", "#ffb3a8", "#3a0000", "#2a2600", "#000000", "#ffffff", "#ffffff", "#5a5a5a", "#1f3d2f", "#ffffff",
       {CurveLook{"#8cc2ff", Qt::SolidLine, Marker::circle}, CurveLook{"#ffb37a", Qt::DashLine, Marker::square},
        CurveLook{"#6fe3cf", Qt::DotLine, Marker::triangle}, CurveLook{"#eab6f0", Qt::DashDotLine, Marker::diamond},

@@ -1,5 +1,7 @@
 #include "theme_style.hpp"
 
+#include <QAbstractScrollArea>
+#include <QApplication>
 #include <QLabel>
 #include <QPainter>
 #include <QStringList>
@@ -33,6 +35,8 @@ void ThemeStyle::draw_edge(const QStyleOption* option, QRect rect, QPainter* pai
 int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
   const int usual = QProxyStyle::pixelMetric(metric, option, widget);
   constexpr int around_tips = 5;
+  if (metric == PM_IndicatorWidth || metric == PM_IndicatorHeight || metric == PM_ExclusiveIndicatorWidth || metric == PM_ExclusiveIndicatorHeight)
+    return std::max(usual, (widget != nullptr ? widget->fontMetrics() : QFontMetrics(QApplication::font())).ascent());
   if (metric == PM_ToolTipLabelFrameWidth) return std::max(usual, around_tips);
   constexpr int around_close_names = 12;
   if (metric == PM_TabBarTabHSpace && widget != nullptr && widget->property(close_names).toBool()) return around_close_names;
@@ -53,6 +57,10 @@ QRect ThemeStyle::subElementRect(SubElement element, const QStyleOption* option,
 QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents, const QWidget* widget) const {
   const QSize usual = QProxyStyle::sizeFromContents(type, option, contents, widget);
   constexpr int beside_words = 8;  // they would touch the edge
+  constexpr int least_tab = 32;
+  if (type == CT_TabBarTab) return usual.expandedTo(QSize(0, least_tab));
+  // Between a menu's words and their keys, at every text size.
+  if (type == CT_MenuItem) return usual + QSize(2 * option->fontMetrics.averageCharWidth(), 0);
   return type == CT_PushButton ? usual + QSize(beside_words, 0) : usual;
 }
 
@@ -84,6 +92,14 @@ void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
   const bool button = element == PE_PanelButtonCommand || (element == PE_PanelButtonTool && !(option->state & State_AutoRaise));
   const bool chosen = element == PE_PanelButtonTool && (option->state & State_On);
   if (field || button || chosen) draw_edge(option, option->rect, painter);
+  const bool table = element == PE_Frame && qobject_cast<const QAbstractScrollArea*>(widget) != nullptr;
+  if (!table && element != PE_FrameMenu && element != PE_PanelMenu) return;
+  // Shades of the ground don't tell where it ends when the ground is black.
+  painter->save();
+  painter->setPen(QPen(current_colours().card_edge, 1));
+  painter->setBrush(Qt::NoBrush);
+  painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+  painter->restore();
 }
 
 void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
@@ -103,7 +119,9 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
   if (const auto* const header = qstyleoption_cast<const QStyleOptionHeader*>(option); element == CE_HeaderLabel && header != nullptr) {
     // Cut at both ends a heading would pass for another word.
     QStyleOptionHeader fitting = *header;
-    const auto elided = [&](const QString& line) { return header->fontMetrics.elidedText(line, Qt::ElideRight, header->rect.width()); };
+    constexpr int beside_words = 2;  // a heading at the right would touch the next one
+    fitting.rect.adjust(beside_words, 0, -beside_words, 0);
+    const auto elided = [&](const QString& line) { return header->fontMetrics.elidedText(line, Qt::ElideRight, fitting.rect.width()); };
     const bool breaks = !header->text.contains(u'\n') && elided(header->text) != header->text && header->rect.height() >= 2 * header->fontMetrics.lineSpacing();
     QStringList lines = (breaks ? in_two_lines(header->text) : header->text).split(u'\n');
     for (QString& line : lines) line = elided(line);
@@ -118,6 +136,20 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
     return QProxyStyle::drawControl(element, &fitting, painter, widget);
   }
   QProxyStyle::drawControl(element, option, painter, widget);
+  if (const auto* const entry = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
+      element == CE_MenuItem && entry != nullptr && entry->menuItemType == QStyleOptionMenuItem::Separator && entry->text.isEmpty()) {
+    painter->save();
+    painter->setPen(QPen(current_colours().field_edge, 1));
+    const int middle = entry->rect.center().y();
+    painter->drawLine(entry->rect.left() + 5, middle, entry->rect.right() - 5, middle);
+    painter->restore();
+  }
+  if (element == CE_HeaderSection) {
+    painter->save();
+    painter->setPen(QPen(current_colours().card_edge, 1));
+    painter->drawLine(option->rect.bottomLeft(), option->rect.bottomRight());
+    painter->restore();
+  }
   if (element != CE_TabBarTabShape || !(option->state & State_Selected)) return;
   painter->fillRect(QRect(option->rect.left() + 2, option->rect.top() + 1, option->rect.width() - 4, 2), current_colours().palette.color(QPalette::Highlight));
 }

@@ -5,7 +5,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRegularExpression>
-#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -134,7 +133,6 @@ QWidget* RootPlanTab::form_side() {
   tabs_->setAccessibleName(tr("Parts of the plan"));
   tabs_->setDocumentMode(true);
   tabs_->setUsesScrollButtons(true);
-  tabs_->tabBar()->setMinimumHeight(32);
   const auto add = [this](QWidget* form, const QString& name) {
     form->setContentsMargins(0, 6, 6, 0);  // units would touch the scroll bar
     tabs_->addTab(new ColumnScroll(form, tabs_), name);

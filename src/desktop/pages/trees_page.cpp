@@ -1,6 +1,5 @@
 #include "trees_page.hpp"
 
-#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -18,7 +17,6 @@ TreesPage::TreesPage(RecordBook& book, const Catalogue& catalogue, QWidget* pare
   tabs_->setObjectName(QStringLiteral("trees_tabs"));
   tabs_->setAccessibleName(tr("Pots and trees"));
   tabs_->setDocumentMode(true);
-  tabs_->tabBar()->setMinimumHeight(32);
   tabs_->addTab(trees_, tr("Trees"));
   tabs_->addTab(pots_, tr("Pots"));
   tabs_->addTab(plans_, tr("Root-mass plans"));

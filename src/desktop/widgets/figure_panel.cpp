@@ -42,7 +42,7 @@ FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new WrappedLa
   layout->addWidget(reason_);
   grid_->setContentsMargins(0, 0, 0, 0);
   grid_->setHorizontalSpacing(6);
-  grid_->setVerticalSpacing(0);
+  grid_->setVerticalSpacing(2);
   grid_->setColumnStretch(0, 1);
   layout->addLayout(grid_);
   layout->addStretch(1);
