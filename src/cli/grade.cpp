@@ -192,7 +192,7 @@ class Grade final : public Verb {
       for (const Band& band : bands) add(explain_band(analysis->grading, band));
       for (const auto& verdict : verdicts)
         if (verdict.value) add(explain(*verdict.value));
-      if (laboratory) add(explain(*laboratory));
+      if (laboratory) add(explain(*laboratory, analysis->grading));
     }
     if (options.json) {
       Json answer = grade_json(*analysis, bands);

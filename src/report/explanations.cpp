@@ -1,10 +1,50 @@
 #include "gritwright/report/explanations.hpp"
 
+#include <algorithm>
+#include <initializer_list>
+#include <iterator>
+
+#include "gritwright/models/grading_curve.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
 
 namespace gritwright {
+
+namespace {
+
+using Input = std::pair<std::string, std::string>;
+
+std::string passing_name(Aperture aperture) { return "passing at " + size_text(aperture, UnitSystem::metric); }
+
+/// The two points of the curve that a size at a percent passing is read between, and the size.
+std::vector<Input> reading_of(const Grading& grading, double percent) {
+  const auto size = percentile(grading, percent);
+  std::vector<Input> inputs{{"D" + figure(percent, 0), grain_size_text(size, UnitSystem::metric)}};
+  if (!size) return inputs;
+  const auto above = std::ranges::find_if(grading.points, [&](const GradingPoint& point) { return !(point.aperture < *size); });
+  if (above == grading.points.begin() || above == grading.points.end()) return inputs;
+  for (const GradingPoint& point : {*std::prev(above), *above}) inputs.emplace_back(passing_name(point.aperture), percent_text(point.passing.value()));
+  return inputs;
+}
+
+/// The curve at the ends of a band that it reaches; nothing is finer than 0.
+std::vector<Input> ends_of(const Grading& grading, const Band& band) {
+  const GradingCurve curve(grading);
+  std::vector<Input> inputs;
+  for (const Aperture& end : {band.to, band.from})
+    if (const auto passing = end > Aperture{} ? curve.passing_at(end) : std::nullopt) inputs.emplace_back(passing_name(end), percent_text(passing->value()));
+  return inputs;
+}
+
+std::vector<Input> phis_of(const Grading& grading, std::initializer_list<double> percents) {
+  std::vector<Input> inputs;
+  for (const double percent : percents)
+    if (const auto size = percentile(grading, 100 - percent)) inputs.emplace_back("f" + figure(percent, 0), figure(phi_of(*size), 2));
+  return inputs;
+}
+
+}  // namespace
 
 std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   const auto mass = [](std::optional<Mass> value) { return mass_text(value, UnitSystem::metric); };
@@ -51,14 +91,15 @@ std::vector<Explanation> explain_blend(const Grading& grading, const std::option
   const std::string reading = GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; "
                                               "the curve of a mix is the sum of its components' curves by mass share");
   std::vector<Explanation> list;
-  list.push_back({"d10", reading, {{"D10", size(10)}}, source});
-  list.push_back({"d50", reading, {{"D50", size(50)}}, source});
-  list.push_back({"d90", reading, {{"D90", size(90)}}, source});
+  list.push_back({"d10", reading, reading_of(grading, 10), source});
+  list.push_back({"d50", reading, reading_of(grading, 50), source});
+  list.push_back({"d90", reading, reading_of(grading, 90), source});
   list.push_back({"cu", "D60 / D10", {{"D60", size(60)}, {"D10", size(10)}}, "ASTM D2487"});
   if (band) {
-    const std::pair<std::string, std::string> ends{GRITWRIGHT_TEXT("wanted grain"), size_text(band->from, UnitSystem::metric) + " to " + size_text(band->to, UnitSystem::metric)};
-    list.push_back({"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends}, source});
-    list.push_back({"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain, by mass"), {ends}, source});
+    std::vector<Input> ends{{GRITWRIGHT_TEXT("wanted grain"), size_text(band->from, UnitSystem::metric) + " to " + size_text(band->to, UnitSystem::metric)}};
+    for (Input& end : ends_of(grading, *band)) ends.push_back(std::move(end));
+    list.push_back({"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), ends, source});
+    list.push_back({"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain, by mass"), ends, source});
   }
   return list;
 }
@@ -73,15 +114,20 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
   std::vector<std::pair<std::string, std::string>> kept{{GRITWRIGHT_TEXT("openings"), openings.empty() ? GRITWRIGHT_TEXT("none") : openings}};
   if (judged.kept) kept.emplace_back(GRITWRIGHT_TEXT("kept, by mass"), share(*judged.kept));
   const VerdictLimits limits;
+  const double at_coarse = 1 - judged.coarser.value();
+  const double at_fine = at_coarse - judged.in_band.value();
+  const Input coarse{passing_name(judged.band.to), percent_text(at_coarse)};
+  const Input fine{passing_name(judged.band.from), percent_text(at_fine)};
+  const Input lost{GRITWRIGHT_TEXT("lost"), percent_text(at_fine - judged.finer.value())};
   return {{"verdict", GRITWRIGHT_TEXT("take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain"),
            {{GRITWRIGHT_TEXT("wanted grain, its ends at the sieves of the test"), ends.second},
             {GRITWRIGHT_TEXT("least in_band"), share(limits.least_in_band)},
             {GRITWRIGHT_TEXT("most finer"), share(limits.most_finer)},
             {GRITWRIGHT_TEXT("least usable"), percent_text(limits.least_usable.value())}},
            GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")},
-          {"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends}, source},
-          {"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain less what was lost, by mass"), {ends}, source},
-          {"coarser", GRITWRIGHT_TEXT("1 - passing at the coarse end of the wanted grain, by mass"), {ends}, source},
+          {"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends, coarse, fine}, source},
+          {"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain less what was lost, by mass"), {ends, fine, lost}, source},
+          {"coarser", GRITWRIGHT_TEXT("1 - passing at the coarse end of the wanted grain, by mass"), {ends, coarse}, source},
           {"usable", GRITWRIGHT_TEXT("loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown"), kept,
            "plitt-1971; docs/science/packing.md"}};
 }
@@ -103,17 +149,17 @@ std::vector<Explanation> explain_band(const Grading& grading, const Band& band) 
            "docs/science/grading.md"}};
 }
 
-std::vector<Explanation> explain(const LaboratoryFigures& figures) {
+std::vector<Explanation> explain(const LaboratoryFigures& figures, const Grading& grading) {
   const std::string folk_ward = "Folk & Ward 1957";
-  const std::vector<std::pair<std::string, std::string>> median{{"f50", figure(figures.median_phi, 2)}};
-  return {{"cc", "D30^2 / (D10 D60)", {{"cc", figure(figures.curvature, 2)}}, "ASTM D2487"},
+  const auto size = [&](double percent) { return grain_size_text(percentile(grading, percent), UnitSystem::metric); };
+  return {{"cc", "D30^2 / (D10 D60)", {{"D10", size(10)}, {"D30", size(30)}, {"D60", size(60)}}, "ASTM D2487"},
           {"fineness_modulus", GRITWRIGHT_TEXT("sum of cumulative percent that stayed on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100"),
            {{GRITWRIGHT_TEXT("fineness modulus"), figure(figures.fineness_modulus, 2)}}, "ASTM C125, C136; CRD-C 104-80"},
-          {"mean_phi", GRITWRIGHT_TEXT("(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end"), median, folk_ward},
-          {"median_phi", "f50", median, folk_ward},
-          {"sorting_phi", "(f84 - f16)/4 + (f95 - f5)/6.6", {}, folk_ward},
-          {"skewness", "(f16 + f84 - 2 f50)/(2 (f84 - f16)) + (f5 + f95 - 2 f50)/(2 (f95 - f5))", median, folk_ward},
-          {"kurtosis", "(f95 - f5)/(2.44 (f75 - f25))", {}, folk_ward}};
+          {"mean_phi", GRITWRIGHT_TEXT("(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end"), phis_of(grading, {16, 50, 84}), folk_ward},
+          {"median_phi", "f50", phis_of(grading, {50}), folk_ward},
+          {"sorting_phi", "(f84 - f16)/4 + (f95 - f5)/6.6", phis_of(grading, {5, 16, 84, 95}), folk_ward},
+          {"skewness", "(f16 + f84 - 2 f50)/(2 (f84 - f16)) + (f5 + f95 - 2 f50)/(2 (f95 - f5))", phis_of(grading, {5, 16, 50, 84, 95}), folk_ward},
+          {"kurtosis", "(f95 - f5)/(2.44 (f75 - f25))", phis_of(grading, {5, 25, 75, 95}), folk_ward}};
 }
 
 std::string explanation_text(const std::vector<Explanation>& explanations) {

@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <span>
+#include <utility>
+
 #include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
 
@@ -81,21 +84,34 @@ std::string pot_mass_text(PotVolume to_fill_line, Mass wet_mix, UnitSystem units
 namespace {
 
 /// Where the settled mix's other figures come from.
-void append_settled(std::vector<Explanation>& list, const Mix& mix, const PackedState& settled) {
+void append_settled(std::vector<Explanation>& list, const Mix& mix, std::span<const MassShare> mass_shares, const PackedState& settled) {
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const std::string source = "docs/science/packing.md";
   list.push_back({"bulk_density_g_l", GRITWRIGHT_TEXT("sum of the dry masses / volume of the settled mix"),
-                  {{GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())}}, source});
+                  {{GRITWRIGHT_TEXT("dry mass"), mass_text(mass_g(in_g_l(settled.bulk_density) * in_l(settled.volume)), UnitSystem::metric)},
+                   {GRITWRIGHT_TEXT("volume"), volume_text(in_l(settled.volume), UnitSystem::metric)},
+                   {GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())}},
+                  source});
+  // Of the grains' own volume.
+  const double grains = 1 - settled.voids_between_grains.value();
   list.push_back({"voids_in_grains", GRITWRIGHT_TEXT("(1 - voids between grains) x mean porosity of the grains, 1 - grain density/solid density"),
-                  {{GRITWRIGHT_TEXT("voids between grains"), share(settled.voids_between_grains)}}, source});
+                  {{GRITWRIGHT_TEXT("voids between grains"), share(settled.voids_between_grains)},
+                   {GRITWRIGHT_TEXT("mean porosity of the grains"), percent_text(settled.voids_in_grains.value() / grains)}},
+                  source});
   list.push_back({"total_porosity", GRITWRIGHT_TEXT("voids between grains + voids in grains"),
                   {{GRITWRIGHT_TEXT("between"), share(settled.voids_between_grains)}, {"in", share(settled.voids_in_grains)}}, source});
   list.push_back({"grain_water", GRITWRIGHT_TEXT("(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, "
                                  "else w of the open grain pores"),
-                  {{"w", significant(mix.water.grain_fill)}}, source});
+                  {{GRITWRIGHT_TEXT("voids between grains"), share(settled.voids_between_grains)},
+                   {GRITWRIGHT_TEXT("water the grains hold"), percent_text(settled.grain_water.value() / grains)},
+                   {"w", significant(mix.water.grain_fill)}},
+                  source});
   if (settled.cation_exchange) {
+    std::vector<std::pair<std::string, std::string>> exchanges{{GRITWRIGHT_TEXT("litre weight"), density_text(in_g_l(settled.bulk_density), UnitSystem::metric)}};
+    for (std::size_t k = 0; k < mix.components.size(); ++k)
+      if (const auto& exchange = mix.components[k].grain.cation_exchange) exchanges.emplace_back(mix.components[k].name, percent_text(mass_shares[k].value()) + " x " + significant(exchange->value()) + " meq/100 g");
     list.push_back({"cec_meq_l", GRITWRIGHT_TEXT("sum over components of mass share x exchange capacity in meq/100 g x 10 x litre weight in kg/L"),
-                    {{GRITWRIGHT_TEXT("litre weight"), density_text(in_g_l(settled.bulk_density), UnitSystem::metric)}}, source});
+                    std::move(exchanges), source});
   }
 }
 
@@ -127,11 +143,14 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   list.push_back({"packing_density", GRITWRIGHT_TEXT("1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
                                      "class beta that gives back its own packing density"),
                   betas, GRITWRIGHT_TEXT("Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids")});
+  const std::pair<std::string, std::string> envelopes{"sum E", volume_text(in_l(state.poured->volume) * state.poured->packing_density.value(), UnitSystem::metric)};
   list.push_back({"volume_l", GRITWRIGHT_TEXT("V = sum E/phi of the parts taken as litres, E = loose litres x dry litre weight / grain density"),
-                  {{"phi", significant(state.poured->packing_density.value())}}, "docs/science/packing.md"});
+                  {envelopes, {"phi", significant(state.poured->packing_density.value())}}, "docs/science/packing.md"});
   list.push_back({"shrinkage_percent", GRITWRIGHT_TEXT("1 - V/sum v, with V = sum E/phi"),
-                  {{"phi", significant(state.poured->packing_density.value())},
-                   {"V", volume_text(in_l(state.poured->volume), UnitSystem::metric)}},
+                  {envelopes,
+                   {"phi", significant(state.poured->packing_density.value())},
+                   {"V", volume_text(in_l(state.poured->volume), UnitSystem::metric)},
+                   {"sum v", volume_text(in_l(state.poured->volume) / (1 - state.shrinkage->value()), UnitSystem::metric)}},
                   "docs/science/packing.md"});
   list.push_back({"voids_between_grains", GRITWRIGHT_TEXT("1 - phi/(1 - settling)"),
                   {{"phi", significant(state.poured->packing_density.value())}, {GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())}},
@@ -145,7 +164,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
     list.push_back({"skeletal_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / solid density)"), {{GRITWRIGHT_TEXT("solid density"), density(in_g_l(*state.skeletal_density))}},
                     "docs/science/packing.md"});
   }
-  append_settled(list, mix, *state.settled);
+  append_settled(list, mix, state.mass_shares, *state.settled);
   return list;
 }
 
@@ -162,7 +181,10 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
                    {"n", significant(constants.n)},
                    {"theta_r", significant(constants.residual)},
                    {"f", significant(constants.flooded_fill)},
-                   {"w", significant(constants.grain_fill)}},
+                   {"w", significant(constants.grain_fill)},
+                   {"phi_v", share(state.settled->voids_between_grains)},
+                   {GRITWRIGHT_TEXT("water in grains"), share(state.settled->grain_water)},
+                   {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}},
                   GRITWRIGHT_TEXT("docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test")});
   list.push_back({"air_filled_porosity", GRITWRIGHT_TEXT("theta(0) - water held: the share that drains"),
                   {{"theta(0)", share(water.theta_0)}, {GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}}, "docs/science/water.md"});
@@ -174,19 +196,22 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
   list.push_back({"theta_50", GRITWRIGHT_TEXT("theta at a suction of 50 cm of water"), {{"theta(50)", share(water.theta_50)}, in_grains}, "docs/science/water.md"});
   list.push_back({"easily_available", "theta(10) - theta(50)", {{"theta(10)", share(water.theta_10)}, {"theta(50)", share(water.theta_50)}},
                   GRITWRIGHT_TEXT("De Boodt & Verdonck 1972, from memory; docs/science/water.md")});
+  const std::pair<std::string, std::string> open_voids{GRITWRIGHT_TEXT("open voids"), percent_text(water.total_air.value() + water.container_capacity.value())};
   list.push_back({"total_air", GRITWRIGHT_TEXT("all open voids, between and in grains, - water held"),
-                  {{GRITWRIGHT_TEXT("air that drains"), share(water.air_filled_porosity)}, {GRITWRIGHT_TEXT("trapped"), share(water.trapped_air)}}, "docs/science/water.md"});
+                  {open_voids, {GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}}, "docs/science/water.md"});
   list.push_back({"available_in_pot", GRITWRIGHT_TEXT("water held - theta(50)"),
                   {{GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
   list.push_back({"trapped_air", GRITWRIGHT_TEXT("open voids - theta(0): gas a flood does not reach, and grain pores it does not fill"),
-                  {{GRITWRIGHT_TEXT("total air"), share(water.total_air)}, {GRITWRIGHT_TEXT("air that drains free"), share(water.air_filled_porosity)}},
+                  {open_voids, {"theta(0)", share(water.theta_0)}},
                   "docs/science/water.md"});
   list.push_back({"perched_height_cm", GRITWRIGHT_TEXT("height over the floor of the pot up to which the pores stay nine tenths full"),
                   {{"k", significant(constants.k_cm_mm) + " cm mm"}, {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}},
                   "docs/science/water.md"});
-  list.push_back({"wet_mass_g", GRITWRIGHT_TEXT("volume of the mix x (litre weight + 1000 g/L x water held)"),
-                  {{GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}, {GRITWRIGHT_TEXT("litre weight"), density_text(in_g_l(state.settled->bulk_density), UnitSystem::metric)}},
-                  "docs/science/water.md"});
+  std::vector<std::pair<std::string, std::string>> wet;
+  if (water.mix_volume) wet.emplace_back(GRITWRIGHT_TEXT("volume of the mix"), volume_text(in_ml(*water.mix_volume) / 1000, UnitSystem::metric));
+  wet.emplace_back(GRITWRIGHT_TEXT("water held"), share(water.container_capacity));
+  wet.emplace_back(GRITWRIGHT_TEXT("litre weight"), density_text(in_g_l(state.settled->bulk_density), UnitSystem::metric));
+  list.push_back({"wet_mass_g", GRITWRIGHT_TEXT("volume of the mix x (litre weight + 1000 g/L x water held)"), std::move(wet), "docs/science/water.md"});
   return list;
 }
 

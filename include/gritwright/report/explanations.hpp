@@ -37,8 +37,8 @@ struct Explanation {
 /// Price of a usable litre of a bag whose price and litres are known. Key price.
 [[nodiscard]] Explanation explain_price(const Bag& bag, const BagVerdict& judged);
 
-/// The laboratory figures, by their keys in the answer of `grade`.
-[[nodiscard]] std::vector<Explanation> explain(const LaboratoryFigures& figures);
+/// The laboratory figures of a curve, by their keys in the answer of `grade`.
+[[nodiscard]] std::vector<Explanation> explain(const LaboratoryFigures& figures, const Grading& grading);
 
 /// The explanations as lines for people.
 [[nodiscard]] std::string explanation_text(const std::vector<Explanation>& explanations);

@@ -222,12 +222,13 @@ QString explained(const std::string& text) {
                                   Around{QRegularExpression(QStringLiteral("^([0-9.]+) parts at ([0-9]+ g/L)$")), QT_TRANSLATE_NOOP("Figures", "%1 parts at %2")},
                                   Around{QRegularExpression(QStringLiteral("^beta of (.+)$")), QT_TRANSLATE_NOOP("Figures", "beta of %1")},
                                   Around{QRegularExpression(QStringLiteral("^share of (.+)$")), QT_TRANSLATE_NOOP("Figures", "share of %1")},
+                                  Around{QRegularExpression(QStringLiteral("^passing at ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "passing at %1")},
                                   Around{QRegularExpression(QStringLiteral("^([0-9]+ %) typical$")), QT_TRANSLATE_NOOP("Figures", "%1 typical")}};
   for (const Around& around : arounds) {
     const QRegularExpressionMatch match = around.shape.match(to_qt(text));
     if (!match.hasMatch()) continue;
     QString said = FigureText::tr(around.words);
-    for (int part = 1; part <= match.lastCapturedIndex(); ++part) said = said.arg(match.captured(part));
+    for (int part = 1; part <= match.lastCapturedIndex(); ++part) said = said.arg(match.captured(part).endsWith(QStringLiteral(" mm")) ? to_local(match.captured(part).toStdString()) : match.captured(part));
     return said;
   }
   return to_qt(translated(text));

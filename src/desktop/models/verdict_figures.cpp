@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
+#include <iterator>
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
@@ -89,18 +90,19 @@ void add_laboratory(VerdictView& view, const ComponentEvaluation& component) {
   const LaboratoryFigures figures = laboratory_figures(*component.grading(), pan);
   view.laboratory.key = QStringLiteral("laboratory");
   view.laboratory.title = VerdictText::tr("Laboratory figures");
-  const auto add = [&](const char* key, const QString& label, const std::optional<double>& value, const std::string& formula, const std::string& source) {
+  const std::vector<Explanation> explanations = explain(figures, *component.grading());
+  const auto add = [&](const char* key, const char* explained_as, const QString& label, const std::optional<double>& value) {
     Figure shown{QStringLiteral("laboratory_%1").arg(QLatin1String(key)), label, value ? to_local(figure(value, 2)) : QStringLiteral("\u2013"), {}, {}};
-    if (value) shown.explanations.push_back({key, formula, {}, source});
+    if (value) std::ranges::copy_if(explanations, std::back_inserter(shown.explanations), [&](const Explanation& one) { return one.figure == explained_as; });
     else shown.reason = VerdictText::tr("the sieves do not reach far enough");
     view.laboratory.figures.push_back(std::move(shown));
   };
-  add("curvature", VerdictText::tr("Curvature"), figures.curvature, "D30^2 / (D10 D60)", "astm-d2487");
-  add("fineness", VerdictText::tr("Fineness modulus"), figures.fineness_modulus, "cumulative percent retained on the standard sieves, summed, / 100", "astm-c136, crd-c-104-80");
-  add("mean_phi", VerdictText::tr("Mean, phi"), figures.mean_phi, "(phi16 + phi50 + phi84) / 3", "folk-ward-1957");
-  add("sorting", VerdictText::tr("Sorting, phi"), figures.sorting_phi, "(phi84 - phi16) / 4 + (phi95 - phi5) / 6.6", "folk-ward-1957");
-  add("skewness", VerdictText::tr("Skewness"), figures.skewness, "inclusive graphic skewness", "folk-ward-1957");
-  add("kurtosis", VerdictText::tr("Kurtosis"), figures.kurtosis, "(phi95 - phi5) / (2.44 (phi75 - phi25))", "folk-ward-1957");
+  add("curvature", "cc", VerdictText::tr("Curvature"), figures.curvature);
+  add("fineness", "fineness_modulus", VerdictText::tr("Fineness modulus"), figures.fineness_modulus);
+  add("mean_phi", "mean_phi", VerdictText::tr("Mean, phi"), figures.mean_phi);
+  add("sorting", "sorting_phi", VerdictText::tr("Sorting, phi"), figures.sorting_phi);
+  add("skewness", "skewness", VerdictText::tr("Skewness"), figures.skewness);
+  add("kurtosis", "kurtosis", VerdictText::tr("Kurtosis"), figures.kurtosis);
 }
 
 void add_price(VerdictView& view, const std::optional<Bag>& bag, const std::optional<BagVerdict>& judged, const QString& no_verdict) {

@@ -1,0 +1,103 @@
+// What stands behind a figure is all that goes into it: the figure can be worked out again from the inputs that are listed.
+#include "gritwright/report/explanations.hpp"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <cstdlib>
+#include <map>
+#include <string>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+#include "gritwright/models/laboratory_figures.hpp"
+#include "gritwright/models/mix_state.hpp"
+#include "gritwright/report/mix_report.hpp"
+
+using namespace gritwright;
+
+namespace {
+
+Grading invented_curve() {
+  Grading grading;
+  for (const auto& [mm, passing] : {std::pair{0.5, 0.03}, {1.0, 0.051}, {2.0, 0.123}, {4.0, 0.553}, {5.6, 0.853}, {6.3, 0.955}, {9.5, 1.0}})
+    grading.points.push_back({aperture_mm(mm), Passing(passing)});
+  return grading;
+}
+
+/// The numbers behind a figure, by name, without their units.
+std::map<std::string, double> inputs_of(const std::vector<Explanation>& list, const std::string& figure) {
+  std::map<std::string, double> inputs;
+  for (const Explanation& explanation : list)
+    if (explanation.figure == figure)
+      for (const auto& [name, value] : explanation.inputs) inputs[name] = std::strtod(value.c_str(), nullptr);
+  return inputs;
+}
+
+}  // namespace
+
+TEST_CASE("The shares of a verdict follow from what passes at the ends of the wanted grain", "[explanations][law]") {
+  const auto judged = judge(invented_curve(), {aperture_mm(2), aperture_mm(5.6)}, {}, {}, {}, MassShare(0.02)).value;
+  REQUIRE(judged);
+  const auto list = explain(*judged);
+  auto wanted = inputs_of(list, "in_band");
+  CHECK(wanted.at("passing at 5.6 mm") - wanted.at("passing at 2 mm") == Approx(100 * judged->in_band.value()).margin(0.11));
+  auto finer = inputs_of(list, "finer");
+  CHECK(finer.at("passing at 2 mm") - finer.at("lost") == Approx(100 * judged->finer.value()).margin(0.11));
+  CHECK(finer.at("lost") == Approx(2).margin(0.05));
+  CHECK(100 - inputs_of(list, "coarser").at("passing at 5.6 mm") == Approx(100 * judged->coarser.value()).margin(0.06));
+}
+
+TEST_CASE("A size at a percent passing is explained by the sieves it is read between", "[explanations][law]") {
+  const auto list = explain_blend(invented_curve(), Band{aperture_mm(2), aperture_mm(5.6)});
+  const auto median = inputs_of(list, "d50");
+  const double share = (50 - median.at("passing at 2 mm")) / (median.at("passing at 4 mm") - median.at("passing at 2 mm"));
+  CHECK(2 * std::pow(4.0 / 2.0, share) == Approx(median.at("D50")).epsilon(0.005));
+  const auto wanted = inputs_of(list, "in_band");
+  CHECK(wanted.at("passing at 5.6 mm") == Approx(85.3));
+  CHECK(wanted.at("passing at 2 mm") == Approx(12.3));
+}
+
+TEST_CASE("Laboratory figures follow from the percentiles listed behind them", "[explanations][law]") {
+  const Grading grading = invented_curve();
+  const LaboratoryFigures figures = laboratory_figures(grading);
+  REQUIRE((figures.curvature && figures.mean_phi && figures.sorting_phi && figures.skewness && figures.kurtosis));
+  const auto list = explain(figures, grading);
+  const auto cc = inputs_of(list, "cc");
+  CHECK(cc.at("D30") * cc.at("D30") / (cc.at("D10") * cc.at("D60")) == Approx(*figures.curvature).epsilon(0.01));
+  const auto mean = inputs_of(list, "mean_phi");
+  CHECK((mean.at("f16") + mean.at("f50") + mean.at("f84")) / 3 == Approx(*figures.mean_phi).margin(0.006));
+  const auto sorting = inputs_of(list, "sorting_phi");
+  CHECK((sorting.at("f84") - sorting.at("f16")) / 4 + (sorting.at("f95") - sorting.at("f5")) / 6.6 == Approx(*figures.sorting_phi).margin(0.005));
+  const auto kurtosis = inputs_of(list, "kurtosis");
+  CHECK((kurtosis.at("f95") - kurtosis.at("f5")) / (2.44 * (kurtosis.at("f75") - kurtosis.at("f25"))) == Approx(*figures.kurtosis).epsilon(0.02));
+}
+
+TEST_CASE("Volume, litre weight, pores and exchange of a mix follow from what is listed behind them", "[explanations][law]") {
+  Mix mix;
+  for (const auto& [name, bulk, particle, skeletal, exchange, parts] : {std::tuple{"akadama", 560.0, 1000.0, 2500.0, 20.0, 3.0}, {"pumice", 450.0, 850.0, 2400.0, 5.0, 2.0}}) {
+    GrainProperties grain;
+    grain.bulk_density = bulk_g_l(bulk);
+    grain.particle_density = particle_g_l(particle);
+    grain.skeletal_density = skeletal_g_l(skeletal);
+    grain.cation_exchange = CationExchange(exchange);
+    mix.components.push_back({name, Parts(parts), grain, invented_curve(), {}});
+  }
+  mix.settling = Settling(0.08);
+  const auto state = mix_state(mix);
+  REQUIRE(state.ok());
+  REQUIRE((state->settled && state->poured && state->shrinkage));
+  const auto list = explain(mix, *state);
+  const auto shrinkage = inputs_of(list, "shrinkage_percent");
+  CHECK(shrinkage.at("sum E") / shrinkage.at("phi") == Approx(shrinkage.at("V")).epsilon(0.01));
+  CHECK(shrinkage.at("sum v") == Approx(5).epsilon(0.005));
+  const auto weight = inputs_of(list, "bulk_density_g_l");
+  CHECK(weight.at("dry mass") / weight.at("volume") == Approx(in_g_l(state->settled->bulk_density)).epsilon(0.01));
+  const auto pores = inputs_of(list, "voids_in_grains");
+  CHECK((100 - pores.at("voids between grains")) * pores.at("mean porosity of the grains") / 100 == Approx(100 * state->settled->voids_in_grains.value()).margin(0.1));
+  const auto water = inputs_of(list, "grain_water");
+  CHECK((100 - water.at("voids between grains")) * water.at("water the grains hold") / 100 == Approx(100 * state->settled->grain_water.value()).margin(0.1));
+  const auto exchange = inputs_of(list, "cec_meq_l");
+  // "62.3 % x 20 meq/100 g": its share first.
+  CHECK(exchange.at("litre weight") / 1000 * 10 * (exchange.at("akadama") * 20 + exchange.at("pumice") * 5) / 100 == Approx(state->settled->cation_exchange->value()).epsilon(0.01));
+}
