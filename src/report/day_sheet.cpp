@@ -310,12 +310,13 @@ DaySections day_sections(const PlannedDay& day, const DayAnswer& answer, UnitSys
   DaySections sections;
   sections.litres = {mixes_section(answer.mixes, words)};
   if (!answer.components.empty()) sections.litres.push_back(grain_section(answer.components, words));
+  // First: it has to be done days before.
+  if (!answer.buy.empty()) sections.shelf.push_back(buying_section(answer.buy, words));
   if (!answer.taken.empty()) {
     sections.shelf.push_back(shelf_section(day, answer, words));
     const bool of_bags = std::ranges::any_of(answer.taken, [&](const GrainTaken& taken) { return day.shelf[taken.supply].bag_volume.has_value(); });
     if (of_bags) sections.shelf.back().blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("What lies on the shelf is counted by its dry mass and its litre weight, so that a bag can give more or fewer litres than are printed on it."))});
   }
-  if (!answer.buy.empty()) sections.shelf.push_back(buying_section(answer.buy, words));
   sections.batches = batch_cards(day, answer, units, translate).sections;
   for (PrintSection& card : sections.batches) std::erase_if(card.blocks, [](const PrintBlock& block) { return std::holds_alternative<PrintTicks>(block); });
   sections.lifts = {lifts_section(answer, words)};

@@ -276,12 +276,24 @@ TEST_CASE("That a day lies outside a tree's window is read first on its sheet", 
   CHECK(times == 1);
 }
 
+TEST_CASE("What must be bought is read before what the shelf gives", "[day_sheet]") {
+  const PlannedDay day = invented_day();
+  const DayAnswer answer = answered(day);
+  REQUIRE_FALSE(answer.buy.empty());
+  REQUIRE_FALSE(answer.taken.empty());
+  const DaySections sections = day_sections(day, answer, UnitSystem::metric);
+  REQUIRE(sections.shelf.size() == 2);
+  CHECK(sections.shelf[0].title == "To buy");
+  CHECK(sections.shelf[1].title == "From the shelf");
+}
+
 TEST_CASE("Beside what bags give it is said that they are counted by mass, not by the litres printed on them", "[day_sheet]") {
   PlannedDay day = invented_day();
   const auto says_so = [&] {
     const DaySections sections = day_sections(day, answered(day), UnitSystem::metric);
-    REQUIRE_FALSE(sections.shelf.empty());
-    return std::ranges::any_of(sections.shelf.front().blocks, [](const PrintBlock& block) {
+    const auto taken = std::ranges::find(sections.shelf, "From the shelf", &PrintSection::title);
+    REQUIRE(taken != sections.shelf.end());
+    return std::ranges::any_of(taken->blocks, [](const PrintBlock& block) {
       const auto* text = std::get_if<PrintText>(&block);
       return text != nullptr && text->text.find("by its dry mass and its litre weight") != std::string::npos;
     });
