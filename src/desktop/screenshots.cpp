@@ -15,6 +15,7 @@
 #include <QMenuBar>
 #include <QSet>
 #include <QSignalBlocker>
+#include <QStatusBar>
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QTemporaryDir>
@@ -120,6 +121,7 @@ class Photographer {
     QApplication::processEvents();
     window_.mix_page().comparison().job().wait();
     window_.ranges().finish();
+    window_.statusBar()->clearMessage();  // of the page before
     if (auto* day = window_.findChild<DayPage*>(); day != nullptr && day->isVisible()) day->finish_ranges();
     // Columns within columns are laid out one after the other, each in a round of the event loop.
     constexpr int rounds = 6;

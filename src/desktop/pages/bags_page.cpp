@@ -7,7 +7,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -80,7 +79,6 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   tabs_->setObjectName(QStringLiteral("bags_tabs"));
   tabs_->setAccessibleName(tr("Bags"));
   tabs_->setDocumentMode(true);
-  tabs_->tabBar()->setMinimumHeight(32);
   page->addWidget(tabs_);
   auto* shelf = new QWidget(tabs_);
   auto* layout = new QHBoxLayout(shelf);
@@ -229,12 +227,13 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
   connect(gone_, &GoneNotice::let_go, this, &BagsPage::refresh);
   card->addWidget(title_);
   card->addWidget(gone_);
-  card->addWidget(form_);
   card->addWidget(tested_);
-  card->addWidget(stock_);
-  card->addWidget(not_in_stock_);
-  card->addWidget(stock_line_);
   card->addWidget(form_buttons(details));
+  card->addWidget(form_);
+  card->addWidget(not_in_stock_);
+  card->addWidget(take_in_, 0, Qt::AlignLeft);
+  card->addWidget(stock_);
+  card->addWidget(stock_line_);
   card->addStretch(1);
   return new ColumnScroll(details, this);
 }
@@ -267,7 +266,7 @@ QWidget* BagsPage::form_buttons(QWidget* details) {
   measure_button->setMinimumHeight(28);
   connect(measure_button, &QPushButton::clicked, this, [this] { emit measure_wanted(current_); });
   auto* buttons = new FlowLine(details);
-  for (QPushButton* button : {grade_button, measure_button, take_in_}) buttons->add({}, button);
+  for (QPushButton* button : {grade_button, measure_button}) buttons->add({}, button);
   return buttons;
 }
 
@@ -617,6 +616,7 @@ void BagsPage::refresh_stock(const Stored<Bag>& stored) {
   const auto mass = dry_mass_received(stored.record);
   const auto stock = book_.workbook().stock_of(ref_to(stored.id));
   take_in_->setEnabled(mass && !stock);
+  take_in_->setVisible(!stock);
   show_stock_line();
   tested_->setText(tested_text(book_.workbook(), ref_to(stored.id)));
   stock_->show_group(stock_figures(book_.workbook(), ref_to(stored.id), units_));

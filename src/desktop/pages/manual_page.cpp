@@ -6,9 +6,11 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QLocale>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QSplitter>
+#include <QStyledItemDelegate>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -49,6 +51,19 @@ class ManualReader : public QTextBrowser {
   }
 };
 
+/// A row of the chapters is as high as its lines need, and a finger.
+class ChapterRows : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    constexpr int least_row = 28;
+    constexpr int around_words = 8;
+    const QSize hint = QStyledItemDelegate::sizeHint(option, index);
+    return {hint.width(), std::max(least_row, hint.height() + around_words)};
+  }
+};
+
 ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("manual_page"));
   auto* layout = new QVBoxLayout(this);
@@ -74,6 +89,12 @@ ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
   tools->add({}, found_, 0, tr("in %n chapter(s)", nullptr, 10));
   tools->add({}, back);
   tools->add({}, leave);
+  if (const QLocale::Language language = QLocale().language(); language != QLocale::English && language != QLocale::C) {
+    tools->begin_line();
+    auto* written = new QLabel(tr("The manual is written in English."), this);
+    written->setObjectName(QStringLiteral("manual_language"));
+    tools->add({}, written);
+  }
   auto* sides = new QSplitter(this);
   sides->setObjectName(QStringLiteral("manual_sides"));
   layout->addWidget(sides, 1);
@@ -81,6 +102,8 @@ ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
   list_->setObjectName(QStringLiteral("manual_contents"));
   list_->setAccessibleName(tr("Chapters"));
   list_->setMinimumWidth(160);
+  list_->setWordWrap(true);
+  list_->setItemDelegate(new ChapterRows(list_));
   reader_ = new ManualReader(sides);
   reader_->setObjectName(QStringLiteral("manual_text"));
   reader_->setAccessibleName(tr("Text of the chapter"));
@@ -129,7 +152,6 @@ void ManualPage::fill_list() {
     auto* item = new QListWidgetItem(page.title, list_);
     item->setData(Qt::UserRole, page.path);
     item->setToolTip(page.title);
-    item->setSizeHint(QSize(0, std::max(28, fontMetrics().height() + 10)));
     if (page.path == current()) list_->setCurrentItem(item);
   }
   found_->setText(words.isEmpty() ? QString() : list_->count() == 0 ? tr("in no chapter") : tr("in %n chapter(s)", nullptr, list_->count()));

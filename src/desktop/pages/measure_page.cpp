@@ -86,16 +86,16 @@ QWidget* MeasurePage::asked_side() {
   layout->addWidget(choosers);
   purpose_ = measure_words(card, "measure_purpose");
   layout->addWidget(purpose_);
-  drawing_ = new ProtocolDrawing(card);
-  layout->addWidget(drawing_);
-  steps_ = measure_words(card, "measure_steps");
-  layout->addWidget(steps_);
   layout->addWidget(new CautionBar(QStringLiteral("measuring"), tr("Dust, heat and weight:"),
                                    tr("dry dusty grain outdoors with a mask; let hot dishes cool; lift wet pots with both hands. General information; safety sheets, local codes and "
                                       "qualified advice prevail."),
                                    card));
   form_place_ = new QVBoxLayout;
   layout->addLayout(form_place_);
+  drawing_ = new ProtocolDrawing(card);
+  layout->addWidget(drawing_);
+  steps_ = measure_words(card, "measure_steps");
+  layout->addWidget(steps_);
   layout->addStretch(1);
   connect(protocol_, &QComboBox::activated, this, [this] { show_protocol(static_cast<Protocol>(protocol_->currentData().toInt()), subject_->currentData().toString()); });
   connect(subject_, &QComboBox::activated, this, &MeasurePage::subject_chosen);

@@ -97,7 +97,7 @@ QWidget* RootPlanTab::list_side() {
   add->setAccessibleName(tr("Begin a plan for this tree"));
   add->setMinimumHeight(28);
   connect(add, &QPushButton::clicked, this, &RootPlanTab::add_plan);
-  line->add(tr("New plan for &tree"), trees_, 1);
+  line->add(tr("New plan for &tree"), trees_, 1, QString(18, u'n'));
   line->add({}, add);
   layout->addWidget(line);
   tree_fault_ = plan_fault_label(side, "plan_tree_fault");
@@ -146,7 +146,7 @@ QWidget* RootPlanTab::answer_side() {
   done_->setAccessibleName(tr("Done: write this plan into the tree's history"));
   done_->setMinimumHeight(28);
   connect(done_, &QPushButton::clicked, this, &RootPlanTab::write_into_history);
-  line->add({}, plans_, 1);
+  line->add({}, plans_, 1, QString(12, u'n'));
   line->add({}, done_);
   auto* print = new QPushButton(tr("Pri&nt..."), top);
   print->setObjectName(QStringLiteral("plan_print"));

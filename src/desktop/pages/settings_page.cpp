@@ -309,7 +309,7 @@ void SettingsPage::fit() {
   const int line = std::max(26, sets_->fontMetrics().height() + 10);
   sets_->verticalHeader()->setDefaultSectionSize(line);
   sets_->setColumnWidth(0, 18 * sets_->fontMetrics().averageCharWidth());
-  sets_->setFixedHeight(std::max(2, sets_->rowCount() + 1) * line + 2 * sets_->frameWidth());
+  sets_->setFixedHeight(sets_->horizontalHeader()->sizeHint().height() + std::max(1, sets_->rowCount()) * line + 2 * sets_->frameWidth());
 }
 
 void SettingsPage::read_sets() {
