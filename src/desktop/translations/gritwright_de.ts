@@ -525,6 +525,10 @@
         <source>a component has no price, or they are in several currencies; only bags have one</source>
         <translation>ein Bestandteil hat keinen Preis, oder sie stehen in mehreren Währungen; nur Säcke haben einen</translation>
     </message>
+    <message>
+        <source>passing at %1</source>
+        <translation>Durchgang bei %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3020,6 +3024,14 @@
         <source>Put away the caution: %1</source>
         <translation>Vorsichtshinweis weggelegt: %1</translation>
     </message>
+    <message>
+        <source>All of it</source>
+        <translation>Alles lesen</translation>
+    </message>
+    <message>
+        <source>All of the caution: %1</source>
+        <translation>Den ganzen Vorsichtshinweis lesen: %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3058,6 +3070,22 @@
     <message>
         <source>%1; leaning on pot test %2</source>
         <translation>%1; gestützt auf Schalentest %2</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>grain and trapped air</source>
+        <translation>Korn und eingeschlossene Luft</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>gewünschtes Korn</translation>
     </message>
 </context>
 <context>
@@ -5516,6 +5544,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
             <numerusform>in %n Kapitel</numerusform>
             <numerusform>in %n Kapiteln</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The manual is written in English.</source>
+        <translation>Das Handbuch ist auf Englisch geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -11642,24 +11674,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>De Boodt &amp; Verdonck 1972, aus dem Gedächtnis; docs/science/water.md</translation>
     </message>
     <message>
-        <source>air that drains</source>
-        <translation>Luft, die abzieht</translation>
-    </message>
-    <message>
-        <source>trapped</source>
-        <translation>eingeschlossen</translation>
-    </message>
-    <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
         <translation>offene Hohlräume - theta(0): Gas, das Fluten nicht erreicht, und Kornporen, die es nicht füllt</translation>
-    </message>
-    <message>
-        <source>total air</source>
-        <translation>gesamte Luft</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>Luft, die frei abzieht</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -13504,6 +13520,30 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
         <translation>Summe über die Bestandteile von Anteil x Preis eines losen Liters / (1 - Schwund)</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>dry mass</source>
+        <translation>Trockenmasse</translation>
+    </message>
+    <message>
+        <source>mean porosity of the grains</source>
+        <translation>mittlere Porosität der Körner</translation>
+    </message>
+    <message>
+        <source>water the grains hold</source>
+        <translation>Wasser, das die Körner halten</translation>
+    </message>
+    <message>
+        <source>open voids</source>
+        <translation>offene Hohlräume</translation>
+    </message>
+    <message>
+        <source>volume of the mix</source>
+        <translation>Volumen der Mischung</translation>
     </message>
 </context>
 </TS>

@@ -525,6 +525,10 @@
         <source>a component has no price, or they are in several currencies; only bags have one</source>
         <translation>un componente no tiene precio, o están en varias monedas; solo los sacos lo tienen</translation>
     </message>
+    <message>
+        <source>passing at %1</source>
+        <translation>pasa por %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3020,6 +3024,14 @@
         <source>Put away the caution: %1</source>
         <translation>Ocultar la advertencia: %1</translation>
     </message>
+    <message>
+        <source>All of it</source>
+        <translation>Leer todo</translation>
+    </message>
+    <message>
+        <source>All of the caution: %1</source>
+        <translation>Leer toda la advertencia: %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3058,6 +3070,22 @@
     <message>
         <source>%1; leaning on pot test %2</source>
         <translation>%1; con apoyo en el ensayo en maceta %2</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>aire</translation>
+    </message>
+    <message>
+        <source>grain and trapped air</source>
+        <translation>grano y aire atrapado</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grano deseado</translation>
     </message>
 </context>
 <context>
@@ -5516,6 +5544,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
             <numerusform>en %n capítulo</numerusform>
             <numerusform>en %n capítulos</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The manual is written in English.</source>
+        <translation>El manual está escrito en inglés.</translation>
     </message>
 </context>
 <context>
@@ -11642,24 +11674,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>De Boodt &amp; Verdonck 1972, de memoria; docs/science/water.md</translation>
     </message>
     <message>
-        <source>air that drains</source>
-        <translation>aire que drena</translation>
-    </message>
-    <message>
-        <source>trapped</source>
-        <translation>atrapado</translation>
-    </message>
-    <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
         <translation>poros abiertos - theta(0): gas al que no llega una inundación, y poros del grano que no llena</translation>
-    </message>
-    <message>
-        <source>total air</source>
-        <translation>aire total</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>aire tras drenar</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -13504,6 +13520,30 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
         <translation>suma sobre los componentes de proporción x precio de un litro suelto / (1 - merma)</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdido</translation>
+    </message>
+    <message>
+        <source>dry mass</source>
+        <translation>masa seca</translation>
+    </message>
+    <message>
+        <source>mean porosity of the grains</source>
+        <translation>porosidad media de los granos</translation>
+    </message>
+    <message>
+        <source>water the grains hold</source>
+        <translation>agua que retienen los granos</translation>
+    </message>
+    <message>
+        <source>open voids</source>
+        <translation>huecos abiertos</translation>
+    </message>
+    <message>
+        <source>volume of the mix</source>
+        <translation>volumen de la mezcla</translation>
     </message>
 </context>
 </TS>

@@ -525,6 +525,10 @@
         <source>a component has no price, or they are in several currencies; only bags have one</source>
         <translation>un composant n’a pas de prix, ou ils sont en plusieurs monnaies&#xa0;; seuls les sacs en ont un</translation>
     </message>
+    <message>
+        <source>passing at %1</source>
+        <translation>passant à %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3020,6 +3024,14 @@
         <source>Put away the caution: %1</source>
         <translation>Précaution rangée&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>All of it</source>
+        <translation>Tout lire</translation>
+    </message>
+    <message>
+        <source>All of the caution: %1</source>
+        <translation>Lire toute la précaution&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3058,6 +3070,22 @@
     <message>
         <source>%1; leaning on pot test %2</source>
         <translation>%1&#xa0;; appuyé sur l’essai en pot %2</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>air</translation>
+    </message>
+    <message>
+        <source>grain and trapped air</source>
+        <translation>grain et air piégé</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grain voulu</translation>
     </message>
 </context>
 <context>
@@ -5516,6 +5544,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
             <numerusform>dans %n chapitre</numerusform>
             <numerusform>dans %n chapitres</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The manual is written in English.</source>
+        <translation>Le manuel est rédigé en anglais.</translation>
     </message>
 </context>
 <context>
@@ -11642,24 +11674,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>De Boodt &amp; Verdonck 1972, de mémoire&#xa0;; docs/science/water.md</translation>
     </message>
     <message>
-        <source>air that drains</source>
-        <translation>air qui se libère</translation>
-    </message>
-    <message>
-        <source>trapped</source>
-        <translation>piégé</translation>
-    </message>
-    <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
         <translation>vides ouverts - theta(0)&#xa0;: gaz qu’une inondation n’atteint pas, et pores qu’elle ne remplit pas</translation>
-    </message>
-    <message>
-        <source>total air</source>
-        <translation>air total</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>air qui se libère</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -13504,6 +13520,30 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
         <translation>somme sur les composants de part x prix d’un litre en vrac / (1 - retrait)</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdu</translation>
+    </message>
+    <message>
+        <source>dry mass</source>
+        <translation>masse sèche</translation>
+    </message>
+    <message>
+        <source>mean porosity of the grains</source>
+        <translation>porosité moyenne des grains</translation>
+    </message>
+    <message>
+        <source>water the grains hold</source>
+        <translation>eau que les grains retiennent</translation>
+    </message>
+    <message>
+        <source>open voids</source>
+        <translation>vides ouverts</translation>
+    </message>
+    <message>
+        <source>volume of the mix</source>
+        <translation>volume du mélange</translation>
     </message>
 </context>
 </TS>

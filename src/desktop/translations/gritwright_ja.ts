@@ -524,6 +524,10 @@
         <source>a component has no price, or they are in several currencies; only bags have one</source>
         <translation>価格のない配合材があるか、通貨がそろっていません。価格があるのは袋だけです</translation>
     </message>
+    <message>
+        <source>passing at %1</source>
+        <translation>%1 の通過分</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3008,6 +3012,14 @@
         <source>Put away the caution: %1</source>
         <translation>注意を閉じる：%1</translation>
     </message>
+    <message>
+        <source>All of it</source>
+        <translation>全文</translation>
+    </message>
+    <message>
+        <source>All of the caution: %1</source>
+        <translation>注意の全文：%1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3046,6 +3058,22 @@
     <message>
         <source>%1; leaning on pot test %2</source>
         <translation>%1；鉢試験 %2 に一部基づく</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>水</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>空気</translation>
+    </message>
+    <message>
+        <source>grain and trapped air</source>
+        <translation>粒と封入空気</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>希望の粒度</translation>
     </message>
 </context>
 <context>
@@ -5497,6 +5525,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>
             <numerusform>%n 章に該当</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The manual is written in English.</source>
+        <translation>手引きは英語で書かれています。</translation>
     </message>
 </context>
 <context>
@@ -11617,24 +11649,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>De Boodt &amp; Verdonck 1972、記憶による；docs/science/water.md</translation>
     </message>
     <message>
-        <source>air that drains</source>
-        <translation>排水後の空気</translation>
-    </message>
-    <message>
-        <source>trapped</source>
-        <translation>封入</translation>
-    </message>
-    <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
         <translation>開いた孔隙 - theta(0)：湛水が届かない気体と、満たさない粒内孔隙</translation>
-    </message>
-    <message>
-        <source>total air</source>
-        <translation>全空気</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>排水後の気相率</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
@@ -13479,6 +13495,30 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>sum over components of share x price of a loose litre / (1 - shrinkage)</source>
         <translation>配合材ごとの割合 x ばら 1 L の価格の和 / (1 - 目減り)</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>損失</translation>
+    </message>
+    <message>
+        <source>dry mass</source>
+        <translation>乾燥質量</translation>
+    </message>
+    <message>
+        <source>mean porosity of the grains</source>
+        <translation>粒の平均孔隙率</translation>
+    </message>
+    <message>
+        <source>water the grains hold</source>
+        <translation>粒が保つ水</translation>
+    </message>
+    <message>
+        <source>open voids</source>
+        <translation>開いた孔隙</translation>
+    </message>
+    <message>
+        <source>volume of the mix</source>
+        <translation>配合の体積</translation>
     </message>
 </context>
 </TS>
