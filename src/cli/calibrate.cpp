@@ -116,7 +116,8 @@ class CalibrateVerb final : public Verb {
       const auto pot = pot_of(reading, pot_file ? &(*pot_file)->container : nullptr);
       ReportedTest test;
       test.name = where;
-      test.measured = measured_porosities({volume_of(reading, pot), reading.water});
+      test.reading = {volume_of(reading, pot), reading.water};
+      test.measured = measured_porosities(test.reading);
       append_at(notes, test.measured.notes, where);
       if (pot) {
         const bool has_shape = std::holds_alternative<PotGeometry>(*pot);

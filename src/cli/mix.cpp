@@ -135,7 +135,7 @@ class MixVerb final : public Verb {
               const std::optional<PotWater>& water, const std::optional<PotGeometry>& geometry, const std::optional<Ranges>& ranges,
               const std::optional<AirOverYears>& years, const Notes& notes) const {
     std::vector<Explanation> explanations;
-    if (options.explain) explanations = water ? explain(mix, state, *water) : explain(mix, state);
+    if (options.explain) explanations = water ? explain(mix, state, *water, geometry ? &geometry->container() : nullptr) : explain(mix, state);
     if (options.explain && geometry) {
       for (Explanation& more : explain(*geometry))
         if (more.figure == "volume_ml") explanations.push_back(std::move(more));

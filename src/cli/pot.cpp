@@ -157,7 +157,7 @@ class Pot final : public Verb {
                               {{"theta at the floor", percent_text(filling->water->water_by_height.front().water.value())},
                                {"at the fill line", percent_text(filling->water->water_by_height.back().water.value())}},
                               "docs/science/water.md"});
-      for (Explanation& more : explain(filling->mix, filling->state, *filling->water)) explanations.push_back(std::move(more));
+      for (Explanation& more : explain(filling->mix, filling->state, *filling->water, &geometry.container())) explanations.push_back(std::move(more));
     }
     if (options.json) {
       Json answer = pot_json(geometry);

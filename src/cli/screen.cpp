@@ -72,7 +72,7 @@ class Screen final : public Verb {
     Notes notes = analysis->notes;
     append(notes, packing.notes);
     append(notes, screening->notes);
-    const std::vector<Explanation> explanations = options.explain ? explain(*screening) : std::vector<Explanation>{};
+    const std::vector<Explanation> explanations = options.explain ? explain(*screening, Sharpness{plain_number(sharpness_)}) : std::vector<Explanation>{};
     if (options.json) {
       Json answer = screen_json(*screening);
       answer["notes"] = to_json(notes);

@@ -104,6 +104,7 @@ std::optional<TestedMix> tested_mix(const Mix& mix, std::span<const KeptPotTest>
     const TestedState then = test.of ? tested_state(*test.of, prior) : TestedState{};
     const TestedState& ground = then.input ? then : now;
     ForetoldTest one;
+    one.reading = test.reading;
     one.measured = measured_porosities(test.reading);
     const PotGeometry* const pot = geometry_of(test);
     one.predicted = pot != nullptr ? mix_in_pot(*ground.state, prior, *pot) : mix_in_column(*ground.state, prior, std::get<Depth>(test.pot));

@@ -1,7 +1,6 @@
 #include "gritwright/models/laboratory_figures.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "gritwright/models/grading_curve.hpp"
@@ -10,8 +9,6 @@
 namespace gritwright {
 
 namespace {
-
-constexpr std::array fineness_sieves_mm{0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75.0, 150.0};
 
 bool same_sieve(double a_mm, double b_mm) { return std::abs(a_mm - b_mm) <= 1e-6 * b_mm; }
 

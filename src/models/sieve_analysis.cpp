@@ -153,6 +153,8 @@ Result<SieveAnalysis> analyse(const SieveTest& test) {
     const double wet_per_dry = 1 + test.moisture.value();
     analysis.total = mass_g(amounts.weighed / wet_per_dry);
     analysis.base = mass_g(base / wet_per_dry);
+    if (has_start) analysis.start = mass_g(start / wet_per_dry);
+    analysis.washed_out = mass_g((start - sieved) / wet_per_dry);
   }
   if (has_start) analysis.loss = Loss((sieved - amounts.weighed) / start);
 

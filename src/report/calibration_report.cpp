@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <utility>
+#include <variant>
+
 #include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
 
@@ -59,24 +62,68 @@ std::string calibration_text(const CalibrationReport& report, UnitSystem units) 
   return text;
 }
 
+namespace {
+
+using PotInputs = std::vector<std::pair<std::string, std::string>>;
+
+/// What was weighed or poured in one test, the last where there are several.
+PotInputs read_in(const CalibrationReport& report) {
+  PotInputs inputs;
+  if (report.tests.empty()) return inputs;
+  const auto litres = [](PotVolume volume) { return volume_text(in_ml(volume) / 1000, UnitSystem::metric); };
+  const auto add = [&](const char* name, const std::optional<Mass>& mass) {
+    if (mass) inputs.emplace_back(name, mass_text(mass, UnitSystem::metric));
+  };
+  const PotReading& reading = report.tests.back().reading;
+  inputs.emplace_back(GRITWRIGHT_TEXT("volume"), litres(reading.volume));
+  if (const auto* const weighed = std::get_if<PotWeighings>(&reading.water)) {
+    add(GRITWRIGHT_TEXT("flooded"), weighed->flooded);
+    add(GRITWRIGHT_TEXT("drained"), weighed->drained);
+    add(GRITWRIGHT_TEXT("dry, with the pot"), weighed->dry);
+    add(GRITWRIGHT_TEXT("empty pot"), weighed->tare);
+  } else {
+    const auto& water = std::get<PouredWater>(reading.water);
+    inputs.emplace_back(GRITWRIGHT_TEXT("poured"), litres(water.poured));
+    if (water.caught) inputs.emplace_back(GRITWRIGHT_TEXT("caught"), litres(*water.caught));
+  }
+  return inputs;
+}
+
+/// What the constants are fitted to, and where the fit begins.
+PotInputs fitted_to(const CalibrationReport& report) {
+  PotInputs inputs;
+  for (const ReportedTest& test : report.tests) {
+    if (test.measured.container_capacity) inputs.emplace_back(test.name.empty() ? GRITWRIGHT_TEXT("water held, measured") : test.name, percent_text(test.measured.container_capacity->value()));
+  }
+  const RetentionConstants prior;
+  inputs.emplace_back("k0", fmt::format("{:.3g} cm mm", prior.k_cm_mm));
+  inputs.emplace_back("w0", fmt::format("{:.3g}", prior.grain_fill));
+  return inputs;
+}
+
+}  // namespace
+
 std::vector<Explanation> explain(const CalibrationReport& report) {
+  const PotInputs read = read_in(report);
+  const PotInputs fitted = fitted_to(report);
   std::vector<Explanation> list{
-      {"theta_0", GRITWRIGHT_TEXT("(flooded - dry) / volume"), {}, "docs/science/calibration.md"},
-      {"air_filled_porosity", GRITWRIGHT_TEXT("(flooded - drained) / volume: what drained; trapped air is not in it"), {}, "docs/science/calibration.md"},
-      {"container_capacity", GRITWRIGHT_TEXT("(drained - dry) / volume"), {}, "docs/science/calibration.md"}};
+      {"theta_0", GRITWRIGHT_TEXT("(flooded - dry) / volume"), read, "docs/science/calibration.md"},
+      {"air_filled_porosity", GRITWRIGHT_TEXT("(flooded - drained) / volume: what drained; trapped air is not in it"), read, "docs/science/calibration.md"},
+      {"container_capacity", GRITWRIGHT_TEXT("(drained - dry) / volume"), read, "docs/science/calibration.md"},
+      {"pot_bulk_density", GRITWRIGHT_TEXT("dry mass / volume"), read, "docs/science/calibration.md"}};
   if (!report.calibration) return list;
   if (report.calibration->flooded_fill_measured)
-    list.push_back({"flooded_fill", GRITWRIGHT_TEXT("(theta_0 - water in the grains) / voids between grains"), {}, "docs/science/calibration.md"});
+    list.push_back({"flooded_fill", GRITWRIGHT_TEXT("(theta_0 - water in the grains) / voids between grains"), fitted, "docs/science/calibration.md"});
   switch (report.calibration->method) {
     case CalibrationMethod::none: break;
     case CalibrationMethod::k_by_capacity:
-      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("the k that holds the water measured; the water in the grains is known"), {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("the k that holds the water measured; the water in the grains is known"), fitted, "docs/science/calibration.md"});
       break;
     case CalibrationMethod::weighed_by_prior:
-      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("least (water held - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w"), {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("least (water held - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w"), fitted, "docs/science/calibration.md"});
       break;
     case CalibrationMethod::k_and_w_by_depths:
-      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("k and w that hold the water measured at two depths"), {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("k and w that hold the water measured at two depths"), fitted, "docs/science/calibration.md"});
       break;
   }
   return list;

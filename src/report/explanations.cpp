@@ -44,6 +44,20 @@ std::vector<Input> phis_of(const Grading& grading, std::initializer_list<double>
   return inputs;
 }
 
+/// What stayed on each sieve of the fineness modulus that holds any, read between the sieves used; below them all of it.
+std::vector<Input> fineness_inputs(const LaboratoryFigures& figures, const Grading& grading) {
+  std::vector<Input> inputs;
+  if (!figures.fineness_modulus) return inputs;
+  const GradingCurve curve(grading);
+  for (const double mm : fineness_sieves_mm) {
+    const Aperture sieve = aperture_mm(mm);
+    if (sieve > grading.points.back().aperture) break;
+    const auto passing = curve.passing_at(sieve);
+    inputs.emplace_back(size_text(sieve, UnitSystem::metric), percent_text(passing ? 1 - passing->value() : 1));
+  }
+  return inputs;
+}
+
 }  // namespace
 
 std::vector<Explanation> explain(const SieveAnalysis& analysis) {
@@ -52,13 +66,15 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   std::vector<Explanation> list;
   if (analysis.loss) {
     list.push_back({"loss_percent", GRITWRIGHT_TEXT("100 (start - washed out - recovered) / start"),
-                    {{GRITWRIGHT_TEXT("recovered"), mass(analysis.total)}, {GRITWRIGHT_TEXT("loss"), percent_text(analysis.loss->value(), 2)}},
+                    {{GRITWRIGHT_TEXT("start"), mass(analysis.start)}, {GRITWRIGHT_TEXT("washed out"), mass(analysis.washed_out)}, {GRITWRIGHT_TEXT("recovered"), mass(analysis.total)}},
                     GRITWRIGHT_TEXT("ASTM C136-19: more than 0.3 % is not for acceptance")});
   }
   list.push_back({"total_g", GRITWRIGHT_TEXT("sum of what came off the sieves and the pan / (1 + moisture)"), {{GRITWRIGHT_TEXT("recovered"), mass(analysis.total)}},
                   GRITWRIGHT_TEXT("ASTM C566, the form, from memory")});
   list.push_back({"base_g", GRITWRIGHT_TEXT("the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry"),
-                  {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}}, GRITWRIGHT_TEXT("ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32")});
+                  analysis.start ? std::vector<Input>{{GRITWRIGHT_TEXT("start"), mass(analysis.start)}}
+                                 : std::vector<Input>{{GRITWRIGHT_TEXT("recovered"), mass(analysis.total)}, {GRITWRIGHT_TEXT("washed out"), mass(analysis.washed_out)}},
+                  GRITWRIGHT_TEXT("ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32")});
   list.push_back({"retained", GRITWRIGHT_TEXT("100 x mass that stayed on / base"), {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}, {GRITWRIGHT_TEXT("pan"), percent_text(analysis.pan.value())}},
                   "ASTM C136-19"});
   list.push_back({"passing", GRITWRIGHT_TEXT("100 (1 - cumulative mass that stayed on / base); cumulative masses are divided, rounded shares never added"),
@@ -71,18 +87,36 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   return list;
 }
 
-std::vector<Explanation> explain(const Screening& screening) {
+std::vector<Explanation> explain(const Screening& screening, Sharpness sharpness) {
   const auto share = [](const ScreenedFraction& fraction) { return percent_text(fraction.share.value()); };
   std::vector<std::pair<std::string, std::string>> masses;
   for (const ScreenedFraction& fraction : screening.fractions) {
-    masses.emplace_back(fraction.from ? "over " + size_text(fraction.from, UnitSystem::metric) : "the rest", share(fraction));
+    masses.emplace_back(fraction.from ? "over " + size_text(fraction.from, UnitSystem::metric) : GRITWRIGHT_TEXT("the rest"), share(fraction));
   }
+  std::vector<Input> cut{{"s", figure(sharpness.value, 0)}};
+  cut.insert(cut.end(), masses.begin(), masses.end());
   return {{"mass_percent", GRITWRIGHT_TEXT("share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; "
                            "two cuts in series multiply; the pan passes"),
-           masses, "Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found"},
+           cut, GRITWRIGHT_TEXT("Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found")},
           {"passing", GRITWRIGHT_TEXT("100 x mass of the fraction that is finer than each sieve / mass of the fraction"), {}, "docs/science/grading.md"},
-          {"loose_l_per_l", GRITWRIGHT_TEXT("(mass share / packing density of the fraction) / (1 / packing density of the bag)"), {},
-           "docs/science/packing.md, one class beta for the bag and its fractions"}};
+          {"loose_l_per_l", GRITWRIGHT_TEXT("(mass share / packing density of the fraction) / (1 / packing density of the bag)"), masses,
+           GRITWRIGHT_TEXT("docs/science/packing.md, one class beta for the bag and its fractions")}};
+}
+
+Explanation explain_amounts(const std::optional<Mass>& screened, const std::optional<BulkDensity>& litre_weight) {
+  std::vector<Input> inputs;
+  if (screened) inputs.emplace_back(GRITWRIGHT_TEXT("dry grain"), mass_text(screened, UnitSystem::metric));
+  if (litre_weight) inputs.emplace_back(GRITWRIGHT_TEXT("litre weight"), density_text(in_g_l(*litre_weight), UnitSystem::metric));
+  return {"amount", GRITWRIGHT_TEXT("dry mass = share x dry grain; litres = loose litres per loose litre x dry grain / litre weight"), std::move(inputs), "docs/science/packing.md"};
+}
+
+Explanation explain_openings() {
+  const VerdictLimits limits;
+  return {"openings",
+          GRITWRIGHT_TEXT("every pair of openings and every single one; kept: the share between them; usable: what of the bag is kept and wanted; finer in it: what of the kept is finer than "
+                          "wanted; good enough: kept grain within the limits of the verdict"),
+          {{GRITWRIGHT_TEXT("least in_band"), percent_text(limits.least_in_band.value())}, {GRITWRIGHT_TEXT("most finer"), percent_text(limits.most_finer.value())}, {"s", figure(Sharpness{}.value, 0)}},
+          GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")};
 }
 
 std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band) {
@@ -118,15 +152,20 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
   const double at_fine = at_coarse - judged.in_band.value();
   const Input coarse{passing_name(judged.band.to), percent_text(at_coarse)};
   const Input fine{passing_name(judged.band.from), percent_text(at_fine)};
-  const Input lost{GRITWRIGHT_TEXT("lost"), percent_text(at_fine - judged.finer.value())};
+  // Nothing is finer than 0; what the curve counts there was found nowhere, so it is not inside either.
+  const bool from_nothing = !(judged.band.from > Aperture{});
+  const Input lost{GRITWRIGHT_TEXT("lost"), percent_text(from_nothing ? at_fine : at_fine - judged.finer.value())};
+  const std::vector<Input> of_finer = from_nothing ? std::vector<Input>{ends} : std::vector<Input>{ends, fine, lost};
+  const Explanation inside = from_nothing ? Explanation{"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain less what was lost, by mass"), {ends, coarse, lost}, source}
+                                          : Explanation{"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends, coarse, fine}, source};
   return {{"verdict", GRITWRIGHT_TEXT("take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain"),
            {{GRITWRIGHT_TEXT("wanted grain, its ends at the sieves of the test"), ends.second},
             {GRITWRIGHT_TEXT("least in_band"), share(limits.least_in_band)},
             {GRITWRIGHT_TEXT("most finer"), share(limits.most_finer)},
             {GRITWRIGHT_TEXT("least usable"), percent_text(limits.least_usable.value())}},
            GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")},
-          {"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends, coarse, fine}, source},
-          {"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain less what was lost, by mass"), {ends, fine, lost}, source},
+          inside,
+          {"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain less what was lost, by mass"), of_finer, source},
           {"coarser", GRITWRIGHT_TEXT("1 - passing at the coarse end of the wanted grain, by mass"), {ends, coarse}, source},
           {"usable", GRITWRIGHT_TEXT("loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown"), kept,
            "plitt-1971; docs/science/packing.md"}};
@@ -143,10 +182,11 @@ Explanation explain_price(const Bag& bag, const BagVerdict& judged) {
 
 std::vector<Explanation> explain_band(const Grading& grading, const Band& band) {
   const auto inside = band_share(grading, band);
+  std::vector<Input> inputs{{GRITWRIGHT_TEXT("wanted grain"), size_text(band.from, UnitSystem::metric) + " to " + size_text(band.to, UnitSystem::metric)}};
+  for (Input& end : ends_of(grading, band)) inputs.push_back(std::move(end));
+  inputs.emplace_back(GRITWRIGHT_TEXT("share"), percent_text(inside ? std::optional(inside->value()) : std::nullopt));
   return {{"bands", GRITWRIGHT_TEXT("100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves"),
-           {{GRITWRIGHT_TEXT("wanted grain"), size_text(band.from, UnitSystem::metric) + " to " + size_text(band.to, UnitSystem::metric)},
-            {GRITWRIGHT_TEXT("share"), percent_text(inside ? std::optional(inside->value()) : std::nullopt)}},
-           "docs/science/grading.md"}};
+           std::move(inputs), "docs/science/grading.md"}};
 }
 
 std::vector<Explanation> explain(const LaboratoryFigures& figures, const Grading& grading) {
@@ -154,7 +194,7 @@ std::vector<Explanation> explain(const LaboratoryFigures& figures, const Grading
   const auto size = [&](double percent) { return grain_size_text(percentile(grading, percent), UnitSystem::metric); };
   return {{"cc", "D30^2 / (D10 D60)", {{"D10", size(10)}, {"D30", size(30)}, {"D60", size(60)}}, "ASTM D2487"},
           {"fineness_modulus", GRITWRIGHT_TEXT("sum of cumulative percent that stayed on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100"),
-           {{GRITWRIGHT_TEXT("fineness modulus"), figure(figures.fineness_modulus, 2)}}, "ASTM C125, C136; CRD-C 104-80"},
+           fineness_inputs(figures, grading), "ASTM C125, C136; CRD-C 104-80"},
           {"mean_phi", GRITWRIGHT_TEXT("(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end"), phis_of(grading, {16, 50, 84}), folk_ward},
           {"median_phi", "f50", phis_of(grading, {50}), folk_ward},
           {"sorting_phi", "(f84 - f16)/4 + (f95 - f5)/6.6", phis_of(grading, {5, 16, 84, 95}), folk_ward},

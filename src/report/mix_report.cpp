@@ -83,12 +83,33 @@ std::string pot_mass_text(PotVolume to_fill_line, Mass wet_mix, UnitSystem units
 
 namespace {
 
+/// The parts of a mix as litres: what is poured, what it weighs dry, and what the grains alone take.
+struct PartsAsLitres {
+  double loose_l = 0;
+  double mass_g = 0;
+  double envelope_l = 0;
+};
+
+/// Precondition: the mix is packed.
+PartsAsLitres parts_of(const Mix& mix, const MixState& state) {
+  PartsAsLitres sum;
+  for (const Component& component : mix.components) {
+    const double mass = component.parts.value() * in_g_l(dry_bulk_density(component.grain));
+    sum.loose_l += component.parts.value();
+    sum.mass_g += mass;
+    if (component.grain.particle_density) sum.envelope_l += mass / in_g_l(*component.grain.particle_density);
+  }
+  // A search works with parts of another sum than the mix it keeps.
+  const double scale = in_l(state.poured->volume) / (1 - state.shrinkage->value()) / sum.loose_l;
+  return {sum.loose_l * scale, sum.mass_g * scale, sum.envelope_l * scale};
+}
+
 /// Where the settled mix's other figures come from.
-void append_settled(std::vector<Explanation>& list, const Mix& mix, std::span<const MassShare> mass_shares, const PackedState& settled) {
+void append_settled(std::vector<Explanation>& list, const Mix& mix, const PartsAsLitres& parts, std::span<const MassShare> mass_shares, const PackedState& settled) {
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const std::string source = "docs/science/packing.md";
   list.push_back({"bulk_density_g_l", GRITWRIGHT_TEXT("sum of the dry masses / volume of the settled mix"),
-                  {{GRITWRIGHT_TEXT("dry mass"), mass_text(mass_g(in_g_l(settled.bulk_density) * in_l(settled.volume)), UnitSystem::metric)},
+                  {{GRITWRIGHT_TEXT("dry mass"), mass_text(mass_g(parts.mass_g), UnitSystem::metric)},
                    {GRITWRIGHT_TEXT("volume"), volume_text(in_l(settled.volume), UnitSystem::metric)},
                    {GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())}},
                   source});
@@ -130,7 +151,8 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   list.push_back({"loose_volume_shares", GRITWRIGHT_TEXT("parts / sum of parts"), {}, "docs/science/packing.md"});
   list.push_back({"passing", GRITWRIGHT_TEXT("sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves"), {},
                   "docs/science/packing.md"});
-  if (!state.poured || !state.settled) return list;
+  if (!state.poured || !state.settled || !state.shrinkage) return list;
+  const PartsAsLitres parts = parts_of(mix, state);
   list.push_back({"envelope_shares", GRITWRIGHT_TEXT("E_k / sum E, E_k = mass / grain density"), {}, "docs/science/packing.md"});
   list.push_back({"envelope_passing", GRITWRIGHT_TEXT("as passing, by envelope share"), {}, "docs/science/packing.md"});
   std::vector<std::pair<std::string, std::string>> betas;
@@ -143,32 +165,60 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   list.push_back({"packing_density", GRITWRIGHT_TEXT("1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
                                      "class beta that gives back its own packing density"),
                   betas, GRITWRIGHT_TEXT("Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids")});
-  const std::pair<std::string, std::string> envelopes{"sum E", volume_text(in_l(state.poured->volume) * state.poured->packing_density.value(), UnitSystem::metric)};
+  const std::pair<std::string, std::string> envelopes{"sum E", volume_text(parts.envelope_l, UnitSystem::metric)};
   list.push_back({"volume_l", GRITWRIGHT_TEXT("V = sum E/phi of the parts taken as litres, E = loose litres x dry litre weight / grain density"),
                   {envelopes, {"phi", significant(state.poured->packing_density.value())}}, "docs/science/packing.md"});
   list.push_back({"shrinkage_percent", GRITWRIGHT_TEXT("1 - V/sum v, with V = sum E/phi"),
                   {envelopes,
                    {"phi", significant(state.poured->packing_density.value())},
                    {"V", volume_text(in_l(state.poured->volume), UnitSystem::metric)},
-                   {"sum v", volume_text(in_l(state.poured->volume) / (1 - state.shrinkage->value()), UnitSystem::metric)}},
+                   {"sum v", volume_text(parts.loose_l, UnitSystem::metric)}},
                   "docs/science/packing.md"});
   list.push_back({"voids_between_grains", GRITWRIGHT_TEXT("1 - phi/(1 - settling)"),
                   {{"phi", significant(state.poured->packing_density.value())}, {GRITWRIGHT_TEXT("settling"), percent_text(counted_settling(mix).value())}},
                   "docs/science/packing.md"});
-  const auto density = [](double g_per_l) { return density_text(g_per_l, UnitSystem::metric); };
+  const auto densities = [&](auto of) {
+    std::vector<std::pair<std::string, std::string>> list_of;
+    for (std::size_t k = 0; k < mix.components.size(); ++k)
+      if (const std::optional<double> g_per_l = of(mix.components[k].grain)) list_of.emplace_back(mix.components[k].name, percent_text(state.mass_shares[k].value()) + ", " + density_text(g_per_l, UnitSystem::metric));
+    return list_of;
+  };
   if (state.particle_density) {
-    list.push_back({"particle_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / grain density)"), {{GRITWRIGHT_TEXT("grain density"), density(in_g_l(*state.particle_density))}},
+    list.push_back({"particle_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / grain density)"), densities([](const GrainProperties& grain) { return number(grain.particle_density, [](ParticleDensity d) { return in_g_l(d); }); }),
                     "docs/science/packing.md"});
   }
   if (state.skeletal_density) {
-    list.push_back({"skeletal_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / solid density)"), {{GRITWRIGHT_TEXT("solid density"), density(in_g_l(*state.skeletal_density))}},
+    list.push_back({"skeletal_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / solid density)"), densities([](const GrainProperties& grain) { return number(grain.skeletal_density, [](SkeletalDensity d) { return in_g_l(d); }); }),
                     "docs/science/packing.md"});
   }
-  append_settled(list, mix, state.mass_shares, *state.settled);
+  append_settled(list, mix, parts, state.mass_shares, *state.settled);
   return list;
 }
 
-std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water) {
+namespace {
+
+/// What stands under a pot, or at its floor, and shifts the suction in it.
+std::vector<std::pair<std::string, std::string>> conditions_of(const Container* container) {
+  std::vector<std::pair<std::string, std::string>> inputs;
+  if (container == nullptr) return inputs;
+  const auto add = [&](const char* name, const Depth& depth) {
+    if (depth > Depth{}) inputs.emplace_back(name, depth_text(depth, UnitSystem::metric));
+  };
+  add(GRITWRIGHT_TEXT("saucer"), container->saucer);
+  add(GRITWRIGHT_TEXT("wick"), container->wick);
+  if (container->bottom_layer) add(GRITWRIGHT_TEXT("bottom layer"), container->bottom_layer->thickness);
+  if (in_deg(container->tilt.angle) > 0) inputs.emplace_back(GRITWRIGHT_TEXT("tilt"), figure(in_deg(container->tilt.angle), 1) + "°");
+  return inputs;
+}
+
+}  // namespace
+
+std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water, const Container* container) {
+  const std::vector<std::pair<std::string, std::string>> conditions = conditions_of(container);
+  const auto with_conditions = [&](std::vector<std::pair<std::string, std::string>> inputs) {
+    inputs.insert(inputs.end(), conditions.begin(), conditions.end());
+    return inputs;
+  };
   std::vector<Explanation> list = explain(mix, state);
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const RetentionConstants& constants = mix.water;
@@ -176,7 +226,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
                   {{GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}}, "docs/science/containers.md"});
   list.push_back({"container_capacity", GRITWRIGHT_TEXT("mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j "
                                         "[1 + (h d'_j/k)^n]^-(1-1/n) + water in grains"),
-                  {{"k", significant(constants.k_cm_mm) + " cm mm"},
+                  with_conditions({{"k", significant(constants.k_cm_mm) + " cm mm"},
                    {"b", significant(constants.spread)},
                    {"n", significant(constants.n)},
                    {"theta_r", significant(constants.residual)},
@@ -184,8 +234,9 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
                    {"w", significant(constants.grain_fill)},
                    {"phi_v", share(state.settled->voids_between_grains)},
                    {GRITWRIGHT_TEXT("water in grains"), share(state.settled->grain_water)},
-                   {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}},
-                  GRITWRIGHT_TEXT("docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test")});
+                   {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}}),
+                  constants == RetentionConstants{} ? GRITWRIGHT_TEXT("docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test")
+                                                    : GRITWRIGHT_TEXT("docs/science/water.md; constants by pot tests, or as the mix gives them")});
   list.push_back({"air_filled_porosity", GRITWRIGHT_TEXT("theta(0) - water held: the share that drains"),
                   {{"theta(0)", share(water.theta_0)}, {GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}}, "docs/science/water.md"});
   const std::pair<std::string, std::string> in_grains{GRITWRIGHT_TEXT("water in grains"), share(state.settled->grain_water)};
@@ -205,7 +256,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
                   {open_voids, {"theta(0)", share(water.theta_0)}},
                   "docs/science/water.md"});
   list.push_back({"perched_height_cm", GRITWRIGHT_TEXT("height over the floor of the pot up to which the pores stay nine tenths full"),
-                  {{"k", significant(constants.k_cm_mm) + " cm mm"}, {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}},
+                  with_conditions({{"k", significant(constants.k_cm_mm) + " cm mm"}, {"b", significant(constants.spread)}, {"n", significant(constants.n)}, {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}}),
                   "docs/science/water.md"});
   std::vector<std::pair<std::string, std::string>> wet;
   if (water.mix_volume) wet.emplace_back(GRITWRIGHT_TEXT("volume of the mix"), volume_text(in_ml(*water.mix_volume) / 1000, UnitSystem::metric));

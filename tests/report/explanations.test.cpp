@@ -48,6 +48,31 @@ TEST_CASE("The shares of a verdict follow from what passes at the ends of the wa
   CHECK(100 - inputs_of(list, "coarser").at("passing at 5.6 mm") == Approx(100 * judged->coarser.value()).margin(0.06));
 }
 
+TEST_CASE("Where dust is welcome what was lost is taken off what is wanted, and nothing passes an opening of 0", "[explanations][law]") {
+  const auto judged = judge(invented_curve(), {aperture_mm(0), aperture_mm(5.6)}, {}, {}, {}, MassShare(0.02)).value;
+  REQUIRE(judged);
+  const auto list = explain(*judged);
+  const auto wanted = inputs_of(list, "in_band");
+  CHECK_FALSE(wanted.contains("passing at 0 mm"));
+  CHECK(wanted.at("passing at 5.6 mm") - wanted.at("lost") == Approx(100 * judged->in_band.value()).margin(0.11));
+  CHECK_FALSE(inputs_of(list, "finer").contains("passing at 0 mm"));
+}
+
+TEST_CASE("The loss of a sieve test follows from the masses listed behind it", "[explanations][law]") {
+  SieveTest test;
+  for (const auto& [mm, grams] : {std::pair{4.0, 50.0}, {2.0, 120.0}, {1.0, 20.0}}) test.rows.push_back({aperture_mm(mm), mass_g(grams)});
+  test.pan = mass_g(5);
+  test.dry_mass = mass_g(200);
+  test.washed_dry_mass = mass_g(196);
+  const auto analysis = analyse(test);
+  REQUIRE(analysis.ok());
+  const auto loss = inputs_of(explain(*analysis), "loss_percent");
+  CHECK(loss.at("start") == 200);
+  CHECK(loss.at("washed out") == 4);
+  CHECK(loss.at("recovered") == 195);
+  CHECK(100 * (loss.at("start") - loss.at("washed out") - loss.at("recovered")) / loss.at("start") == Approx(100 * analysis->loss->value()).margin(0.005));
+}
+
 TEST_CASE("A size at a percent passing is explained by the sieves it is read between", "[explanations][law]") {
   const auto list = explain_blend(invented_curve(), Band{aperture_mm(2), aperture_mm(5.6)});
   const auto median = inputs_of(list, "d50");
@@ -69,6 +94,9 @@ TEST_CASE("Laboratory figures follow from the percentiles listed behind them", "
   CHECK((mean.at("f16") + mean.at("f50") + mean.at("f84")) / 3 == Approx(*figures.mean_phi).margin(0.006));
   const auto sorting = inputs_of(list, "sorting_phi");
   CHECK((sorting.at("f84") - sorting.at("f16")) / 4 + (sorting.at("f95") - sorting.at("f5")) / 6.6 == Approx(*figures.sorting_phi).margin(0.005));
+  double modulus = 0;
+  for (const auto& [sieve, held] : inputs_of(list, "fineness_modulus")) modulus += held / 100;
+  CHECK(modulus == Approx(*figures.fineness_modulus).margin(0.01));
   const auto kurtosis = inputs_of(list, "kurtosis");
   CHECK((kurtosis.at("f95") - kurtosis.at("f5")) / (2.44 * (kurtosis.at("f75") - kurtosis.at("f25"))) == Approx(*figures.kurtosis).epsilon(0.02));
 }
@@ -89,9 +117,13 @@ TEST_CASE("Volume, litre weight, pores and exchange of a mix follow from what is
   REQUIRE((state->settled && state->poured && state->shrinkage));
   const auto list = explain(mix, *state);
   const auto shrinkage = inputs_of(list, "shrinkage_percent");
+  // By hand: 3 L of 560 g/L and 2 L of 450 g/L; their grains alone take 1680/1000 L and 900/850 L.
+  CHECK(shrinkage.at("sum v") == Approx(5).epsilon(0.001));
+  CHECK(shrinkage.at("sum E") == Approx(1.68 + 0.9 / 0.85).epsilon(0.005));
   CHECK(shrinkage.at("sum E") / shrinkage.at("phi") == Approx(shrinkage.at("V")).epsilon(0.01));
-  CHECK(shrinkage.at("sum v") == Approx(5).epsilon(0.005));
+  CHECK(100 * (1 - shrinkage.at("V") / shrinkage.at("sum v")) == Approx(100 * state->shrinkage->value()).margin(0.2));
   const auto weight = inputs_of(list, "bulk_density_g_l");
+  CHECK(weight.at("dry mass") == Approx(3 * 560 + 2 * 450).epsilon(0.001));
   CHECK(weight.at("dry mass") / weight.at("volume") == Approx(in_g_l(state->settled->bulk_density)).epsilon(0.01));
   const auto pores = inputs_of(list, "voids_in_grains");
   CHECK((100 - pores.at("voids between grains")) * pores.at("mean porosity of the grains") / 100 == Approx(100 * state->settled->voids_in_grains.value()).margin(0.1));

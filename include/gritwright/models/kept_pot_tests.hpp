@@ -33,6 +33,7 @@ struct KeptPotTest {
 
 /// What a test measured beside what the model foretold without it.
 struct ForetoldTest {
+  PotReading reading;
   MeasuredPorosities measured;
   std::optional<PotWater> predicted;
 };

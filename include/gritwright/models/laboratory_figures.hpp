@@ -1,4 +1,5 @@
 #pragma once
+#include <array>
 #include <optional>
 
 #include "gritwright/domain/grading.hpp"
@@ -8,6 +9,9 @@ namespace gritwright {
 
 /// Size on the phi scale, -log2(d / 1 mm). Precondition: size > 0.
 [[nodiscard]] double phi_of(Aperture size);
+
+/// The sieves whose cumulative percents the fineness modulus sums, in mm. Source: astm-c136
+inline constexpr std::array fineness_sieves_mm{0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75.0, 150.0};
 
 /// Figures a soils or concrete laboratory reports; each is absent where the curve doesn't reach far enough, with a note.
 struct LaboratoryFigures {

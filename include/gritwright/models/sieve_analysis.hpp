@@ -22,6 +22,8 @@ struct SieveShare {
 struct SieveAnalysis {
   std::optional<Mass> total;  ///< what came off the sieves and the pan, crumbs included
   std::optional<Mass> base;   ///< what the shares refer to: the starting or the recovered mass, crumbs taken off
+  std::optional<Mass> start;  ///< dry, before washing; absent where it was not weighed
+  Mass washed_out{};
   std::optional<Loss> loss;   ///< of the starting mass; absent without one
   std::vector<SieveShare> sieves;  ///< coarse to fine
   MassShare pan;                   ///< of the base: what lay in the pan and what washed out; not what was lost

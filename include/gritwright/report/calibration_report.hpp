@@ -19,6 +19,7 @@ struct PredictedTest {
 
 struct ReportedTest {
   std::string name;  ///< empty where there is only one
+  PotReading reading;
   MeasuredPorosities measured;
   std::optional<Depth> filled_depth;
   std::optional<PredictedTest> predicted;

@@ -22,8 +22,14 @@ struct Explanation {
 /// Loss, percentages, percentiles and the coefficient of uniformity of a worked-out sieve test.
 [[nodiscard]] std::vector<Explanation> explain(const SieveAnalysis& analysis);
 
-/// Partition and loose litres of the fractions.
-[[nodiscard]] std::vector<Explanation> explain(const Screening& screening);
+/// Partition and loose litres of the fractions, screened so sharply.
+[[nodiscard]] std::vector<Explanation> explain(const Screening& screening, Sharpness sharpness = {});
+
+/// Dry mass and litres of the fractions of so much dry grain. Key amount.
+[[nodiscard]] Explanation explain_amounts(const std::optional<Mass>& screened, const std::optional<BulkDensity>& litre_weight);
+
+/// The ways to screen a bag that are compared. Key openings.
+[[nodiscard]] Explanation explain_openings();
 
 /// Sizes, uniformity and band shares of a blend's curve. Keys d10, d50, d90, cu, in_band, finer.
 [[nodiscard]] std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band);
@@ -37,7 +43,7 @@ struct Explanation {
 /// Price of a usable litre of a bag whose price and litres are known. Key price.
 [[nodiscard]] Explanation explain_price(const Bag& bag, const BagVerdict& judged);
 
-/// The laboratory figures of a curve, by their keys in the answer of `grade`.
+/// The laboratory figures of that curve, by their keys in the answer of `grade`.
 [[nodiscard]] std::vector<Explanation> explain(const LaboratoryFigures& figures, const Grading& grading);
 
 /// The explanations as lines for people.

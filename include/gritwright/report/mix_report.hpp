@@ -21,7 +21,8 @@ namespace gritwright {
 
 /// Shares, packing, shrinkage, voids and water of a mix: formula, numbers, source.
 [[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state);
-[[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water);
+/// `container`: what stands under the pot and at its floor is listed too; null for a bare depth.
+[[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water, const Container* container = nullptr);
 
 /// Volume, depth, areas and, where there is one, the water fill of a container.
 [[nodiscard]] std::vector<Explanation> explain(const PotGeometry& pot);

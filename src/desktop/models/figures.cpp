@@ -149,7 +149,7 @@ FigureGroup pot_group(const Bench& bench) {
   const auto& water = evaluation.water;
   const auto& pot = evaluation.pot;
   std::vector<Explanation> explanations;
-  if (water) explanations = explain(*evaluation.mix, *evaluation.mix_state, *water);
+  if (water) explanations = explain(*evaluation.mix, *evaluation.mix_state, *water, pot ? &pot->container() : nullptr);
   if (pot) {
     for (Explanation& explanation : explain(*pot)) explanations.push_back(explanation);
   }
@@ -222,6 +222,7 @@ QString explained(const std::string& text) {
                                   Around{QRegularExpression(QStringLiteral("^([0-9.]+) parts at ([0-9]+ g/L)$")), QT_TRANSLATE_NOOP("Figures", "%1 parts at %2")},
                                   Around{QRegularExpression(QStringLiteral("^beta of (.+)$")), QT_TRANSLATE_NOOP("Figures", "beta of %1")},
                                   Around{QRegularExpression(QStringLiteral("^share of (.+)$")), QT_TRANSLATE_NOOP("Figures", "share of %1")},
+                                  Around{QRegularExpression(QStringLiteral("^over ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "over %1")},
                                   Around{QRegularExpression(QStringLiteral("^passing at ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "passing at %1")},
                                   Around{QRegularExpression(QStringLiteral("^([0-9]+ %) typical$")), QT_TRANSLATE_NOOP("Figures", "%1 typical")}};
   for (const Around& around : arounds) {
@@ -236,13 +237,28 @@ QString explained(const std::string& text) {
 
 }  // namespace
 
+Figure balance_figure(const Bench& bench) {
+  Figure figure{QStringLiteral("balance"), FigureText::tr("Sum and loss"), {}, {}, {}};
+  const auto index = static_cast<std::size_t>(bench.current_component());
+  if (index >= bench.evaluation().components.size()) return figure;
+  const ComponentEvaluation& component = bench.evaluation().components[index];
+  const auto add = [&](SheetState state, const std::optional<SieveAnalysis>& analysis) {
+    if (state != SheetState::finished || !analysis) return;
+    for (Explanation& one : explain(*analysis))
+      if (one.figure == "total_g" || one.figure == "loss_percent" || one.figure == "base_g") figure.explanations.push_back(std::move(one));
+  };
+  add(component.state, component.analysis);
+  for (const ReplicateEvaluation& sample : component.replicates) add(sample.state, sample.analysis);
+  return figure;
+}
+
 QString explanation_text(const Figure& figure) {
   QStringList lines;
   if (!figure.reason.isEmpty()) lines << FigureText::tr("Not computed: %1.").arg(figure.reason);
   if (!figure.range_detail.isEmpty()) lines << figure.range_detail;
   for (const Explanation& explanation : figure.explanations) {
     lines << explained(explanation.formula);
-    for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    %1: %2").arg(explained(name), to_local(explained(value).toStdString()));
+    for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    ") + with_label(explained(name), to_local(explained(value).toStdString()));
     lines << FigureText::tr("Source: %1").arg(explained(explanation.source));
   }
   return lines.join(u'\n');

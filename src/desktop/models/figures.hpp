@@ -28,6 +28,9 @@ struct FigureGroup {
 /// What follows from the bench: the mix, the mix in the pot, the litres to measure out.
 [[nodiscard]] std::vector<FigureGroup> bench_figures(const Bench& bench);
 
+/// Sum and loss of the sieve test on screen; without explanations as long as it is not finished. Key balance.
+[[nodiscard]] Figure balance_figure(const Bench& bench);
+
 /// The explanation of a figure for people: formula, inputs, source.
 [[nodiscard]] QString explanation_text(const Figure& figure);
 

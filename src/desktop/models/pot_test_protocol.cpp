@@ -48,6 +48,7 @@ void add_pot_figures(ProtocolAnswer& answer, const TestedMix* tested, const QStr
   const ForetoldTest* const last = tested != nullptr && !tested->tests.empty() ? &tested->tests.back() : nullptr;
   CalibrationReport report;
   if (tested != nullptr) report.calibration = tested->calibration;
+  if (last != nullptr) report.tests.push_back({{}, last->reading, last->measured, {}, {}});
   const auto how = explain(report);
   const auto measured = [&](std::optional<Porosity> MeasuredPorosities::*member) { return last != nullptr ? pot_share_of(last->measured.*member) : std::nullopt; };
   const QString not_measured = last != nullptr ? PotTestText::tr("what it needs was not measured") : reason;
@@ -58,8 +59,7 @@ void add_pot_figures(ProtocolAnswer& answer, const TestedMix* tested, const QStr
   add_figure(answer, "container_capacity", PotTestText::tr("Water that stayed"), measured(&MeasuredPorosities::container_capacity), not_measured, how);
   add_figure(answer, "theta_0", PotTestText::tr("Filled when flooded"), measured(&MeasuredPorosities::theta_0), not_measured, how);
   const auto bulk = last != nullptr ? last->measured.bulk_density : std::nullopt;
-  add_figure(answer, "pot_bulk_density", PotTestText::tr("Weight of a litre in the pot, dry"), bulk ? std::optional(density_text(in_g_l(*bulk), units)) : std::nullopt, not_measured,
-             {{"pot_bulk_density", "dry mass / volume", {}, "docs/science/calibration.md"}});
+  add_figure(answer, "pot_bulk_density", PotTestText::tr("Weight of a litre in the pot, dry"), bulk ? std::optional(density_text(in_g_l(*bulk), units)) : std::nullopt, not_measured, how);
   const bool fitted = tested != nullptr && tested->calibration && tested->calibration->method != CalibrationMethod::none;
   const QString nothing_learnt = last != nullptr ? PotTestText::tr("the water that stayed was not measured") : reason;
   const auto constant = [&](const char* key, const QString& label, double RetentionConstants::*member, bool known) {

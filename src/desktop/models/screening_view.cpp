@@ -114,6 +114,8 @@ ScreeningView screening_view(const Bench& bench) {
   const auto weight = litre_weight(bench, index);
   const auto litres = weight && view.screened ? std::optional(loose_volume(*view.screened, *weight)) : std::nullopt;
   const auto amounts = fraction_amounts(*screened, view.screened, litres);
+  view.explanations = explain(*screened);
+  view.explanations.push_back(explain_amounts(view.screened, weight));
   bool all_weighed = view.screened_fault.isEmpty() && view.openings_fault.isEmpty() && view.day_fault.isEmpty();
   for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
     ScreeningRow row{fraction_name(screened->fractions[i], units), screened->fractions[i], amounts[i], {}, {}, {}};

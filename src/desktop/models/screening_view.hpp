@@ -7,6 +7,7 @@
 #include "bench.hpp"
 #include "gritwright/domain/fraction.hpp"
 #include "gritwright/models/screening.hpp"
+#include "gritwright/report/explanations.hpp"
 
 namespace gritwright::desktop {
 
@@ -29,6 +30,7 @@ struct ScreeningView {
   std::vector<ScreeningRow> rows;  ///< coarse to fine
   QString balance;                 ///< sum of what was weighed and the loss
   std::optional<Loss> loss;        ///< once every fraction is weighed
+  std::vector<Explanation> explanations;  ///< of what is predicted
   QString missing_much;            ///< where all that is left of the bag would be screened and much of it is in no fraction: asks how much was
   QString openings_fault;
   QString screened_fault;

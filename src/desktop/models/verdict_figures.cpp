@@ -59,6 +59,7 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
   const auto screened = screen(graded.grading, judged.openings, {}, graded.packing.of);
   if (!screened) return;
   const auto amounts = fraction_amounts(*screened, {}, bag);
+  view.fractions_how = explain(*screened);
   for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
     const ScreenedFraction& fraction = screened->fractions[i];
     const auto median = fraction.grading ? percentile(*fraction.grading, 50) : std::nullopt;

@@ -19,6 +19,7 @@ struct VerdictView {
   FigureGroup laboratory;              ///< empty where they are not wanted
   QStringList fraction_heading;
   std::vector<QStringList> fractions;  ///< what screening gives, coarse to fine; one row for the whole bag where it is taken as it is
+  std::vector<Explanation> fractions_how;
   std::vector<double> fraction_shares; ///< of the mass, 0..1
   QStringList opening_heading;
   std::vector<QStringList> openings;   ///< "which openings?" over the sieves of the sheet, best first

@@ -1,7 +1,7 @@
 #include "sieving_page.hpp"
 
 #include <QComboBox>
-#include <QLabel>
+#include <QFrame>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -12,6 +12,7 @@
 #include "charts/grading_chart.hpp"
 #include "charts/lot_chart.hpp"
 #include "charts/picture_tabs.hpp"
+#include "models/figures.hpp"
 #include "models/range_keeper.hpp"
 #include "widgets/band_row.hpp"
 #include "widgets/caution_bar.hpp"
@@ -19,6 +20,7 @@
 #include "widgets/flow_line.hpp"
 #include "widgets/folding_sides.hpp"
 #include "widgets/grain_form.hpp"
+#include "widgets/how_button.hpp"
 #include "widgets/screening_panel.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
@@ -62,7 +64,7 @@ QWidget* SievingPage::choosers(QWidget* parent) {
   sheets_ = chooser("sheet_chooser", tr("Component"), 1, 12);
   row->begin_line();
   bags_ = chooser("bag_chooser", tr("Bag"), 2, 18);
-  sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 9);
+  sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 11);
   set_bags({});
   set_sieve_sets({});
   connect(sheets_, &QComboBox::activated, &bench_, &Bench::set_current_component);
@@ -109,8 +111,17 @@ QWidget* SievingPage::inputs() {
   keep->setMinimumHeight(28);
   keep->hide();
   auto* foot = new FlowLine(side);
+  foot->keep_together();
   foot->add({}, &sheet_->balance(), 1, QString(24, u'n'));
+  balance_how_ = new HowButton([this] { return balance_figure(bench_); }, side);
+  foot->add({}, balance_how_);
   foot->add({}, keep);
+  // Where the column above scrolls on, its words must not run into the sum.
+  auto* edge = new QFrame(side);
+  edge->setFrameShape(QFrame::HLine);
+  edge->setFrameShadow(QFrame::Plain);
+  edge->setForegroundRole(QPalette::Mid);
+  rows->addWidget(edge);
   rows->addWidget(foot);
   return side;
 }
@@ -208,6 +219,7 @@ void SievingPage::refresh() {
   add_ribbon(picture, ranges_.test());
   chart_->show_picture(picture, grading_sentence(bench_, Curves::on_screen));
   pictures_->refresh_table();
+  balance_how_->set_figure(balance_figure(bench_));
 }
 
 }  // namespace gritwright::desktop

@@ -12,6 +12,7 @@ namespace gritwright::desktop {
 class BandRow;
 class CautionBar;
 class GradingChart;
+class HowButton;
 class LotChart;
 class PictureTabs;
 class RangeKeeper;
@@ -69,6 +70,7 @@ class SievingPage : public QWidget {
   QComboBox* sets_;
   QTabWidget* tabs_;
   SheetEditor* sheet_;
+  HowButton* balance_how_;
   CautionBar* caution_;
   PictureTabs* pictures_;
   GradingChart* chart_;

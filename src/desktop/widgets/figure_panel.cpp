@@ -3,12 +3,11 @@
 #include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
-#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <initializer_list>
 
-#include "explanation_popup.hpp"
+#include "how_button.hpp"
 #include "wrapped_label.hpp"
 
 namespace gritwright::desktop {
@@ -51,7 +50,8 @@ FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new WrappedLa
 void FigurePanel::ensure_rows(std::size_t count) {
   while (rows_.size() < count) {
     const auto at = rows_.size();
-    Row row{new WrappedLabel(this), new QLabel(this), new QLabel(this), new QToolButton(this)};
+    auto* how = new HowButton([this, at] { return group_.figures[at]; }, this);
+    Row row{new WrappedLabel(this), new QLabel(this), new QLabel(this), how};
     row.label->setTextFormat(Qt::PlainText);
     // Plain, and never to be selected: a label that can be selected lays out a whole document for its few signs. "How so?" has the figure as
     // text to copy.
@@ -61,11 +61,6 @@ void FigurePanel::ensure_rows(std::size_t count) {
     row.value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     row.range->setProperty("role", "muted");
     row.range->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    row.how->setText(QStringLiteral("?"));
-    row.how->setAutoRaise(true);
-    row.how->setMinimumSize(26, 26);
-    row.how->setToolTip(tr("How so? Formula, numbers and source"));
-    connect(row.how, &QToolButton::clicked, this, [this, at] { show_how(at); });
     rows_.push_back(row);
     place_row(at);
   }
@@ -130,10 +125,7 @@ void FigurePanel::show_group(const FigureGroup& group) {
     row.range->setObjectName(QStringLiteral("range_") + figure.key);
     row.range->setToolTip(figure.range_detail.isEmpty() ? tr("nothing is known of its range") : figure.range_detail);
     row.range->setAccessibleName(figure.range_detail.isEmpty() ? tr("%1: no range").arg(figure.label) : tr("%1, in 90 of 100 cases: %2").arg(figure.label, figure.range));
-    row.how->setObjectName(QStringLiteral("how_") + figure.key);
-    row.how->setAccessibleName(tr("How so: %1, %2").arg(figure.label, figure.value));
-    const bool has_why = !figure.reason.isEmpty() || !figure.explanations.empty();
-    row.how->setEnabled(has_why);
+    row.how->set_figure(figure);
   }
   if (isVisible()) place_figures();
 }
@@ -151,13 +143,6 @@ void FigurePanel::changeEvent(QEvent* event) {
 void FigurePanel::resizeEvent(QResizeEvent* event) {
   QFrame::resizeEvent(event);
   place_figures();
-}
-
-void FigurePanel::show_how(std::size_t row) {
-  if (row >= group_.figures.size()) return;
-  const Figure& figure = group_.figures[row];
-  auto* popup = new ExplanationPopup(tr("%1: %2").arg(figure.label, figure.value), explanation_text(figure), this);
-  popup->open_beside(rows_[row].how);
 }
 
 }  // namespace gritwright::desktop

@@ -6,9 +6,10 @@
 
 class QGridLayout;
 class QLabel;
-class QToolButton;
 
 namespace gritwright::desktop {
+
+class HowButton;
 
 /// A card of figures: label, value, and "how so?" with formula, inputs and source. A dash always comes with its reason.
 class FigurePanel : public QFrame {
@@ -27,14 +28,13 @@ class FigurePanel : public QFrame {
     QLabel* label;
     QLabel* value;
     QLabel* range;
-    QToolButton* how;
+    HowButton* how;
   };
 
   void ensure_rows(std::size_t count);
   void place_row(std::size_t at);
   /// Beside its words, or below them where these would stand one under the other.
   void place_figures();
-  void show_how(std::size_t row);
 
   FigureGroup group_;
   QLabel* title_;

@@ -2,6 +2,7 @@
 
 #include <QAbstractItemDelegate>
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
@@ -13,6 +14,7 @@
 
 #include "caution_bar.hpp"
 #include "field_form.hpp"
+#include "how_button.hpp"
 #include "live_delegate.hpp"
 #include "models/range_keeper.hpp"
 #include "sheet_editor.hpp"
@@ -26,6 +28,8 @@ namespace {
 enum ScreeningColumn { fraction, share, mass, litres, weighed, measured, column_count };
 
 constexpr const char* cell_editor = "screening_cell_editor";
+constexpr int alone_role = Qt::UserRole;  ///< of what is predicted: without its ranges
+constexpr int around_cell_words = 16;
 
 /// Begins where something can be typed, and Enter goes to the next fraction, as in the stack of sieves.
 class FractionTable : public QTableWidget {
@@ -101,7 +105,12 @@ ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* paren
   keep_->setAccessibleName(tr("Keep these fractions"));
   keep_->setMinimumHeight(28);
   connect(keep_, &QPushButton::clicked, this, &ScreeningPanel::keep_wanted);
-  layout->addWidget(keep_, 0, Qt::AlignLeft);
+  how_ = new HowButton([this] { return how_so(); }, this);
+  auto* foot = new QHBoxLayout;
+  foot->addWidget(keep_);
+  foot->addStretch(1);
+  foot->addWidget(how_);
+  layout->addLayout(foot);
   layout->addWidget(new CautionBar(QStringLiteral("lifting"), tr("Lifting:"),
                                    tr("a full bag is heavy; lift from the knees, or screen it in two halves. General information; qualified advice prevails."), this));
   layout->addStretch(1);
@@ -113,6 +122,8 @@ ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* paren
 }
 
 void ScreeningPanel::take_focus() { form_->findChild<QWidget*>(QStringLiteral("screen_at"))->setFocus(); }
+
+Figure ScreeningPanel::how_so() const { return {QStringLiteral("screening"), tr("What is predicted"), {}, {}, view_.explanations}; }
 
 void ScreeningPanel::end_typing() {
   if (QWidget* const typed = focusWidget(); typed != nullptr && typed->objectName() == QLatin1String(cell_editor)) table_->setFocus();
@@ -160,6 +171,7 @@ void ScreeningPanel::refresh() {
   table_->setVisible(!view_.rows.empty());
   balance_->setText(view_.missing_much.isEmpty() ? view_.balance : view_.balance + u'\n' + view_.missing_much);
   balance_->setVisible(!view_.balance.isEmpty());
+  how_->set_figure(how_so());
   keep_->setEnabled(view_.is_measured);
   keep_->setToolTip(view_.is_measured ? QString() : view_.missing_much.isEmpty() ? tr("Weigh every fraction first") : view_.missing_much);
   fill();
@@ -205,6 +217,7 @@ void ScreeningPanel::fill() {
     const QStringList with_ranges{of_share + between + range.share, of_mass + between + range.mass, of_litres + between + range.litres};
     cell(share, with_ranges[0], false);
     cell(mass, room_ == Room::ample ? with_ranges[1] : (room_ == Room::little ? with_ranges : QStringList{of_share, of_mass, of_litres}).join(u'\n'), false);
+    table_->item(line, mass)->setData(alone_role, QStringList{of_share, of_mass, of_litres}.join(u'\n'));
     table_->item(line, mass)->setToolTip(room_ == Room::least ? with_ranges.join(u'\n') : QString());
     cell(litres, with_ranges[2], false);
     cell(weighed, shown_text(own.retained, Kind::mass, units), true);
@@ -213,15 +226,29 @@ void ScreeningPanel::fill() {
   filling_ = false;
 }
 
-// A fraction's name can be broken, not between a figure and its unit.
+// A fraction's name can be broken at its blanks; those between a figure and its unit don't break.
 int ScreeningPanel::name_width() const {
-  constexpr int around_words = 14;
   int width = table_->horizontalHeader()->fontMetrics().horizontalAdvance(table_->horizontalHeaderItem(fraction)->text());
-  for (const ScreeningRow& row : view_.rows) {
-    const QStringList words = row.name.split(u' ');
-    for (int i = 0; i < words.size(); ++i) width = std::max(width, table_->fontMetrics().horizontalAdvance(words.mid(i, 2).join(u' ')));
+  for (const ScreeningRow& row : view_.rows)
+    for (const QString& word : row.name.split(u' ')) width = std::max(width, table_->fontMetrics().horizontalAdvance(word));
+  return width + around_cell_words;
+}
+
+// The same whatever it is laid out for now: else it would ask for less room where it has much, and the page would never come to rest.
+int ScreeningPanel::least_width() const {
+  const QFontMetrics metrics = table_->fontMetrics();
+  int width = name_width() + 2 * table_->frameWidth();
+  for (const int column : {int(mass), int(weighed), int(measured)}) {
+    int widest = 0;
+    for (const QString& line : in_two_lines(table_->horizontalHeaderItem(column)->text().replace(u'\n', u' ')).split(u'\n'))
+      widest = std::max(widest, table_->horizontalHeader()->fontMetrics().horizontalAdvance(line));
+    for (int row = 0; row < table_->rowCount(); ++row) {
+      const QString text = column == mass ? table_->item(row, mass)->data(alone_role).toString() : table_->item(row, column)->text();
+      for (const QString& line : text.split(u'\n')) widest = std::max(widest, metrics.horizontalAdvance(line));
+    }
+    width += widest + around_cell_words;
   }
-  return width + around_words;
+  return width;
 }
 
 int ScreeningPanel::table_width() const {
@@ -234,14 +261,12 @@ int ScreeningPanel::table_width() const {
 
 void ScreeningPanel::fit() {
   const QMargins around = layout()->contentsMargins();
-  const int room = width() - around.left() - around.right();
-  int needed = table_width();
-  while (needed > room && room_ != Room::least) {
+  const int width_there = width() - around.left() - around.right();
+  while (table_width() > width_there && room_ != Room::least) {
     room_ = room_ == Room::ample ? Room::little : Room::least;
     fill();
-    needed = table_width();
   }
-  table_->setMinimumWidth(room_ == Room::least ? needed : 0);
+  table_->setMinimumWidth(table_->rowCount() == 0 ? 0 : least_width());
   QHeaderView& header = *table_->horizontalHeader();
   header.setSectionResizeMode(fraction, QHeaderView::Stretch);
   const int lines = room_ == Room::ample ? 2 : 3;  // a figure and its range below it, or all three

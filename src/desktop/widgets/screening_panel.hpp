@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "models/bench.hpp"
+#include "models/figures.hpp"
 #include "models/screening_view.hpp"
 
 class QLabel;
@@ -14,6 +15,7 @@ class QTableWidget;
 namespace gritwright::desktop {
 
 class FieldForm;
+class HowButton;
 class RangeKeeper;
 
 /// "Screen this bag": openings, fractions as predicted with their ranges, and beside them what was weighed and measured.
@@ -43,9 +45,12 @@ class ScreeningPanel : public QWidget {
   void fill();
   void fit();
   void fit_anew();
+  [[nodiscard]] Figure how_so() const;
   [[nodiscard]] int name_width() const;
   /// That it needs in the room it is laid out for.
   [[nodiscard]] int table_width() const;
+  /// That it needs at least.
+  [[nodiscard]] int least_width() const;
   void take(int row, int column);
 
   Bench& bench_;
@@ -56,6 +61,7 @@ class ScreeningPanel : public QWidget {
   QTableWidget* table_;
   QLabel* balance_;
   QPushButton* keep_;
+  HowButton* how_;
   ScreeningView view_;
   bool filling_ = false;
   std::pair<std::size_t, QString> filled_for_;  ///< component and bag whose fractions the table shows

@@ -1,5 +1,6 @@
 #include "verdict_panel.hpp"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QResizeEvent>
@@ -11,6 +12,8 @@
 
 #include "column_scroll.hpp"
 #include "figure_panel.hpp"
+#include "gritwright/report/explanations.hpp"
+#include "how_button.hpp"
 #include "models/range_keeper.hpp"
 #include "models/verdict_figures.hpp"
 
@@ -41,9 +44,7 @@ bool put_into_cells(const QTableWidget& table, const QStringList& columns, const
   return fits;
 }
 
-void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, const std::vector<QStringList>& rows, bool anew) {
-  table->setVisible(!rows.empty());
-  heading->setVisible(!rows.empty());
+void fill_table(QTableWidget* table, const QStringList& columns, const std::vector<QStringList>& rows, bool anew) {
   if (!anew && put_into_cells(*table, columns, rows)) return;
   table->setColumnCount(static_cast<int>(columns.size()));
   table->setRowCount(static_cast<int>(rows.size()));
@@ -96,8 +97,8 @@ VerdictPanel::VerdictPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent) :
   lots_->setTextFormat(Qt::PlainText);
   layout->addWidget(lots_);
   layout->addWidget(figures_);
-  fractions_ = table("verdict_fractions", tr("What screening there gives"), fractions_heading_);
-  openings_ = table("verdict_openings", tr("Which openings? From the sieves of this test"), openings_heading_);
+  make(fractions_, "verdict_fractions", tr("What screening there gives"));
+  make(openings_, "verdict_openings", tr("Which openings? From the sieves of this test"));
   layout->addWidget(laboratory_);
   notes_ = new QLabel(this);
   notes_->setObjectName(QStringLiteral("verdict_notes"));
@@ -112,11 +113,14 @@ VerdictPanel::VerdictPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent) :
   connect(&bench_, &Bench::current_component_changed, this, &VerdictPanel::refresh);
 }
 
-QTableWidget* VerdictPanel::table(const char* object_name, const QString& title, QLabel*& heading) {
-  heading = new QLabel(title, this);
-  heading->setProperty("role", "heading");
-  heading->setWordWrap(true);
+void VerdictPanel::make(ToldTable& told, const char* object_name, const QString& title) {
+  told.heading = new QLabel(title, this);
+  told.heading->setProperty("role", "heading");
+  told.heading->setWordWrap(true);
+  told.how = new HowButton([&told] { return told.figure; }, this);
+  told.figure.key = QString::fromLatin1(object_name);
   auto* made = new QTableWidget(this);
+  told.table = made;
   made->setObjectName(QString::fromLatin1(object_name));
   made->setAccessibleName(title);
   made->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -127,9 +131,20 @@ QTableWidget* VerdictPanel::table(const char* object_name, const QString& title,
   made->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   made->horizontalHeader()->setHighlightSections(false);
   keep_current_in_sight(*made);
-  layout()->addWidget(heading);
-  layout()->addWidget(made);
-  return made;
+  auto* line = new QHBoxLayout;
+  line->addWidget(told.heading, 1);
+  line->addWidget(told.how);
+  auto* column = static_cast<QVBoxLayout*>(layout());
+  column->addLayout(line);
+  column->addWidget(made);
+}
+
+void VerdictPanel::fill(ToldTable& told, const QStringList& columns, const std::vector<QStringList>& rows, std::vector<Explanation> explanations) {
+  for (QWidget* part : {static_cast<QWidget*>(told.heading), static_cast<QWidget*>(told.how), static_cast<QWidget*>(told.table)}) part->setVisible(!rows.empty());
+  told.figure.label = told.heading->text();
+  told.figure.explanations = std::move(explanations);
+  told.how->set_figure(told.figure);
+  fill_table(told.table, columns, rows, fit_anew_);
 }
 
 void VerdictPanel::refresh() {
@@ -151,9 +166,9 @@ void VerdictPanel::refresh() {
   laboratory_->setVisible(!view.laboratory.figures.empty());
   add_laboratory_ranges(view.laboratory, ranges);
   if (!view.laboratory.figures.empty()) laboratory_->show_group(view.laboratory);
-  fill(fractions_, fractions_heading_, view.fraction_heading, view.fractions, fit_anew_);
-  openings_heading_->setText(view.openings_are_owned ? tr("Which openings? From the sieves you own") : tr("Which openings? From the sieves of this test"));
-  fill(openings_, openings_heading_, view.opening_heading, view.openings, fit_anew_);
+  fill(fractions_, view.fraction_heading, view.fractions, view.fractions_how);
+  openings_.heading->setText(view.openings_are_owned ? tr("Which openings? From the sieves you own") : tr("Which openings? From the sieves of this test"));
+  fill(openings_, view.opening_heading, view.openings, {explain_openings()});
   fit_anew_ = false;
   notes_->setText(view.notes.isEmpty() ? QString() : QStringLiteral("\u2022 ") + view.notes.join(QStringLiteral("\n\u2022 ")));
   notes_->setVisible(!view.notes.isEmpty());

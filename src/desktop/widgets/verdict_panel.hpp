@@ -1,7 +1,10 @@
 #pragma once
+#include <QString>
 #include <QWidget>
+#include <vector>
 
 #include "models/bench.hpp"
+#include "models/figures.hpp"
 
 class QLabel;
 class QTableWidget;
@@ -9,6 +12,7 @@ class QTableWidget;
 namespace gritwright::desktop {
 
 class FigurePanel;
+class HowButton;
 class RangeKeeper;
 
 /// The bag on screen judged against the wanted band: the verdict, what screening gives, which openings to choose.
@@ -23,7 +27,15 @@ class VerdictPanel : public QWidget {
   void resizeEvent(QResizeEvent* event) override;
 
  private:
-  QTableWidget* table(const char* object_name, const QString& title, QLabel*& heading);
+  /// A table below its heading, with "?" beside that.
+  struct ToldTable {
+    QLabel* heading = nullptr;
+    HowButton* how = nullptr;
+    QTableWidget* table = nullptr;
+    Figure figure;  ///< where it comes from
+  };
+  void make(ToldTable& told, const char* object_name, const QString& title);
+  void fill(ToldTable& told, const QStringList& columns, const std::vector<QStringList>& rows, std::vector<Explanation> explanations);
   void refresh();
 
   Bench& bench_;
@@ -33,10 +45,8 @@ class VerdictPanel : public QWidget {
   QLabel* lots_;
   FigurePanel* figures_;
   FigurePanel* laboratory_;
-  QLabel* fractions_heading_ = nullptr;
-  QTableWidget* fractions_;
-  QLabel* openings_heading_ = nullptr;
-  QTableWidget* openings_;
+  ToldTable fractions_;
+  ToldTable openings_;
   QLabel* notes_;
   bool fit_anew_ = true;  ///< width or font changed since the tables were laid out
 };
