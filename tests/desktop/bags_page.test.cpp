@@ -291,6 +291,61 @@ TEST_CASE("A fraction is counted on the same line, once it was chosen", "[bags_p
   CHECK_FALSE(open.record->workbook().stock_of({RecordKind::bag, from.toStdString()}));
 }
 
+TEST_CASE("The litres of a fraction that was only weighed follow its bag's litre weight at once", "[bags_page][stock][regression]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "pumice";
+  bag.bulk_density = bulk_g_l(500);
+  const QString from = open.record->add(bag, QStringLiteral("bag"));
+  Fraction fraction;
+  fraction.source = {RecordKind::bag, from.toStdString()};
+  fraction.material = "pumice";
+  fraction.dry_mass = mass_g(1000);
+  open.record->add(fraction, QStringLiteral("fraction"));
+  open.trigger("action_page_bags");
+  auto* fractions = open.find<QTableView>("fraction_list");
+  fractions->setCurrentIndex(fractions->model()->index(0, 0));
+  fill(open, "bag_stock_amount", QStringLiteral("1000 g"));
+  open.press(Qt::Key_Return);
+  const auto litres = [&] { return fractions->model()->index(0, 3).data().toString(); };
+  CHECK(litres() == local("2.00 L"));
+  fill(open, "bag_bulk_density", QStringLiteral("400"));
+  CHECK(litres() == local("2.50 L"));
+  // Out of sight, too.
+  open.trigger("action_page_log");
+  const auto stored = open.record->workbook().all<Bag>().front();
+  Bag lighter = stored.record;
+  lighter.bulk_density = bulk_g_l(250);
+  REQUIRE(open.record->replace(stored, lighter, QStringLiteral("litre weight")));
+  open.trigger("action_page_bags");
+  CHECK(litres() == local("4.00 L"));
+}
+
+TEST_CASE("Of bags and fractions one row is marked, the one that is acted upon", "[bags_page][regression]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "pumice";
+  const QString from = open.record->add(bag, QStringLiteral("bag"));
+  Fraction fraction;
+  fraction.source = {RecordKind::bag, from.toStdString()};
+  fraction.material = "pumice";
+  fraction.dry_mass = mass_g(1200);
+  const QString id = open.record->add(fraction, QStringLiteral("fraction"));
+  open.trigger("action_page_bags");
+  auto* bags = open.find<QTableView>("bags_table");
+  auto* fractions = open.find<QTableView>("fraction_list");
+  BagsPage& page = open.window.record_pages()->bags();
+  fractions->setFocus();
+  fractions->setCurrentIndex(fractions->model()->index(0, 0));
+  CHECK(fractions->selectionModel()->hasSelection());
+  CHECK_FALSE(bags->selectionModel()->hasSelection());
+  CHECK(page.chosen_grain() == id);
+  bags->setFocus();
+  CHECK(bags->selectionModel()->hasSelection());
+  CHECK_FALSE(fractions->selectionModel()->hasSelection());
+  CHECK(page.chosen_grain() == from);
+}
+
 TEST_CASE("A corrected weight corrects what came into stock, and one undo takes both back", "[bags_page][stock][regression]") {
   OpenWindow open;
   open.trigger("action_receive_bags");

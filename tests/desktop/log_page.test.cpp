@@ -297,6 +297,24 @@ TEST_CASE("What does not exist is not traced, and says so", "[log_page][trace][r
   CHECK_FALSE(open.find<QTableWidget>("trace_trees")->isVisible());
 }
 
+TEST_CASE("A bag is traced by the mark of its lot, and of several bags of a lot the numbers are told", "[log_page][trace]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "pumice";
+  bag.lot = "K-07";
+  const QString first = open.record->add(bag, QStringLiteral("bag"));
+  open.trigger("action_page_log");
+  open.trigger("action_trace_grain");
+  open.type(QStringLiteral("k-07"));
+  const auto* sentence = open.find<QLabel>("trace_sentence");
+  CHECK(sentence->text().contains(first));
+  CHECK_FALSE(sentence->text().contains(QStringLiteral("nothing called")));
+  const QString second = open.record->add(bag, QStringLiteral("bag"));
+  CHECK(sentence->text().contains(first));
+  CHECK(sentence->text().contains(second));
+  CHECK_FALSE(open.find<QTableWidget>("trace_holders")->isVisible());
+}
+
 TEST_CASE("The sick trees stand first with their day, ticked to be compared with all others", "[log_page][trace]") {
   OpenWindow open;
   open_sick_trees(open);

@@ -120,6 +120,17 @@ std::optional<RecordRef> record_called(const OpenWorkbook& workbook, const QStri
   return std::nullopt;
 }
 
+std::vector<RecordRef> bags_of_lot(const OpenWorkbook& workbook, const QString& mark) {
+  std::vector<RecordRef> bags;
+  ListFilter filter;
+  filter.words = mark.trimmed().toStdString();
+  for (const RecordLine& line : workbook.list(RecordKind::bag, filter)) {
+    const auto bag = workbook.find(Id<Bag>{line.ref.id});
+    if (bag && to_qt(bag->record.lot).compare(mark.trimmed(), Qt::CaseInsensitive) == 0) bags.push_back(line.ref);
+  }
+  return bags;
+}
+
 QString condition_word(Condition condition) {
   switch (condition) {
     case Condition::thriving: return TraceText::tr("thriving");

@@ -13,6 +13,9 @@
 namespace gritwright::desktop {
 
 /// The record of that printable id, of whatever kind but lines of the log and of the ledger.
+/// The bags whose lot is marked so, in whatever case; by their numbers.
+[[nodiscard]] std::vector<RecordRef> bags_of_lot(const OpenWorkbook& workbook, const QString& mark);
+
 [[nodiscard]] std::optional<RecordRef> record_called(const OpenWorkbook& workbook, const QString& id);
 
 /// A table, and what each of its rows stands for.

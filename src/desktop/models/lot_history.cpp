@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "gritwright/models/bag_verdict.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -25,7 +26,9 @@ QString lot_share(Porosity value) { return to_local(percent_text(value.value()))
 }  // namespace
 
 std::optional<Band> lot_band(const Bench& bench) {
-  if (const auto& wanted = bench.evaluation().band) return wanted;
+  // As the verdict takes it, so that both tell the same.
+  const std::vector<Aperture>& owned = bench.surroundings().owned_sieves;
+  if (const auto& wanted = bench.evaluation().band) return owned.empty() ? wanted : std::optional(snapped(*wanted, owned));
   const auto& bag = bench.surroundings().bag;
   return bag && bag->printed_size ? std::optional(Band{bag->printed_size->from, bag->printed_size->to}) : std::nullopt;
 }

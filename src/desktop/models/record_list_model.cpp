@@ -156,12 +156,21 @@ void RecordListModel::read_changes() {
     const bool concerns = filter_.about || std::ranges::any_of(changed, [&](const RecordRef& ref) { return ref.kind == kind_ || ref.kind == RecordKind::sieve_test || ref.kind == RecordKind::stock_entry; });
     if (concerns) return read(changed);
     seen_revision_ = revision;
+    if (hang_on(changed)) {
+      for (Page& page : pages_) page.stocks.clear();
+      if (row_count_ > 0) emit dataChanged(index(0, 0), index(row_count_ - 1, columnCount() - 1));
+    }
   } catch (const WorkbookTrouble& trouble) {
     emit book_.told(sentence_text(trouble.problem()));
     return;
   }
   // What a state says hangs on other records too.
   if (state_ && row_count_ > 0) emit dataChanged(index(0, 0), index(row_count_ - 1, columnCount() - 1));
+}
+
+// A fraction that was only weighed has the litre weight of its bag, and that may be its newest test's.
+bool RecordListModel::hang_on(const std::vector<RecordRef>& changed) const {
+  return kind_ == RecordKind::fraction && std::ranges::any_of(changed, [](const RecordRef& ref) { return ref.kind == RecordKind::bag || ref.kind == RecordKind::sieve_test; });
 }
 
 bool RecordListModel::keeps_count(const std::vector<RecordRef>& changed) const {
@@ -241,7 +250,8 @@ void RecordListModel::read(const std::optional<std::vector<RecordRef>>& changed)
     for (const Page& page : pages_) {
       if (pages.size() == most_read_again) break;
       pages.push_back(read_page(page.number));
-      keep_stocks(page, pages.back());
+      const bool litres_stay = kind_ != RecordKind::fraction || (changed && !hang_on(*changed));
+      if (litres_stay) keep_stocks(page, pages.back());
     }
   } catch (const WorkbookTrouble& trouble) {
     // What was read before stays in sight: it is still what the file held.
@@ -270,8 +280,8 @@ void RecordListModel::tell_changed_rows(const std::list<Page>& before) {
   const auto tell = [this](int first, int last) {
     if (first <= std::min(last, row_count_ - 1)) emit dataChanged(index(first, 0), index(std::min(last, row_count_ - 1), columnCount() - 1));
   };
-  // What a state says hangs on other records too.
-  if (state_) return tell(0, row_count_ - 1);
+  // What a state says hangs on other records too, as do a fraction's litres.
+  if (state_ || kind_ == RecordKind::fraction) return tell(0, row_count_ - 1);
   for (const Page& was : before) {
     const int first = was.number * page_rows;
     const auto now = std::ranges::find(pages_, was.number, &Page::number);

@@ -59,6 +59,8 @@ class RecordListModel : public QAbstractTableModel {
   void read_changes();
   /// Reads what is in sight again; `changed` is all that changed since the last reading, where that is known.
   void read(const std::optional<std::vector<RecordRef>>& changed = {});
+  /// Whether the litres in the list are others where these records are.
+  [[nodiscard]] bool hang_on(const std::vector<RecordRef>& changed) const;
   [[nodiscard]] bool keeps_count(const std::vector<RecordRef>& changed) const;
   /// Has painted anew what differs from `before`, its rows being the same records.
   void tell_changed_rows(const std::list<Page>& before);

@@ -2,11 +2,14 @@
 
 #include <QComboBox>
 #include <QEvent>
+#include <QFocusEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -117,6 +120,7 @@ QWidget* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   receive_button->setMinimumHeight(28);
   connect(find_, &QLineEdit::textChanged, this, [this](const QString& words) {
     list_->set_words(words);
+    fraction_list_->set_words(words);
     refresh();
   });
   connect(receive_button, &QPushButton::clicked, this, &BagsPage::receive);
@@ -170,21 +174,33 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
   fraction_table_->setDragEnabled(true);
   fraction_table_->setDragDropMode(QAbstractItemView::DragOnly);
   // Not the focus: that is in the menu bar when a menu asks.
-  const auto use = [this](bool fraction) {
-    return [this, fraction] {
-      fraction_used_last_ = fraction;
-      show_stock_line();
-    };
-  };
-  connect(fraction_table_->selectionModel(), &QItemSelectionModel::currentChanged, this, use(true));
-  connect(fraction_table_, &QTableView::pressed, this, use(true));
-  connect(table_, &QTableView::pressed, this, use(false));
+  connect(fraction_table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { use_fraction(true); });
+  connect(fraction_table_, &QTableView::pressed, this, [this] { use_fraction(true); });
+  connect(table_, &QTableView::pressed, this, [this] { use_fraction(false); });
+  for (QTableView* list : {table_, fraction_table_}) list->installEventFilter(this);
   connect(fraction_table_, &QTableView::activated, this, [this] {
     fraction_used_last_ = true;
     emit mix_wanted(chosen_grain());
   });
   layout.addWidget(fraction_heading_);
   layout.addWidget(fraction_table_);
+}
+
+// What commands act upon is the one row that is marked.
+void BagsPage::use_fraction(bool fraction) {
+  fraction_used_last_ = fraction;
+  QTableView& used = fraction ? *fraction_table_ : *table_;
+  (fraction ? *table_ : *fraction_table_).clearSelection();
+  if (const QModelIndex row = used.currentIndex(); row.isValid() && !used.selectionModel()->isSelected(row))
+    used.selectionModel()->select(row, QItemSelectionModel::Select | QItemSelectionModel::Rows);
+  show_stock_line();
+}
+
+bool BagsPage::eventFilter(QObject* watched, QEvent* event) {
+  // Back from a menu it is where it was.
+  if (event->type() == QEvent::FocusIn && static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason && static_cast<QFocusEvent*>(event)->reason() != Qt::MenuBarFocusReason && (watched == table_ || (watched == fraction_table_ && fraction_table_->currentIndex().isValid())))
+    use_fraction(watched == fraction_table_);
+  return QWidget::eventFilter(watched, event);
 }
 
 QString BagsPage::chosen_grain() const {
@@ -235,7 +251,7 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
   card->addWidget(stock_);
   card->addWidget(stock_line_);
   card->addStretch(1);
-  return new ColumnScroll(details, this);
+  return form_column_ = new ColumnScroll(details, this);
 }
 
 void BagsPage::set_material(const std::string& material) {
@@ -557,14 +573,16 @@ void BagsPage::show_fraction(const QString& id) {
 void BagsPage::choose() {
   const QModelIndex index = table_->currentIndex();
   const QString chosen = index.isValid() ? to_qt(list_->ref_at(index.row()).id) : QString();
-  fraction_used_last_ = false;
   // Its form is there already, but the line that books stock may be a fraction's.
-  if (chosen == current_ || chosen.isEmpty()) return show_stock_line();
+  use_fraction(false);
+  if (chosen == current_ || chosen.isEmpty()) return;
   gone_->leave();
   current_ = chosen;
   book_.end_typing();
   form_->refresh(true);
   refresh();
+  // Another bag is read from its name on.
+  if (!form_->isAncestorOf(focusWidget())) form_column_->verticalScrollBar()->setValue(0);
 }
 
 // After the list was read anew the bag on screen keeps its row; if it is gone, the first in sight takes its place. A bag that is being typed

@@ -18,6 +18,7 @@ class QTableView;
 namespace gritwright::desktop {
 
 class BinsTab;
+class ColumnScroll;
 class FigurePanel;
 class GoneNotice;
 class RecordForm;
@@ -51,6 +52,7 @@ class BagsPage : public QWidget {
   [[nodiscard]] QTableView& fractions() { return *fraction_table_; }
 
  protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
   void hideEvent(QHideEvent* event) override;
   void showEvent(QShowEvent* event) override;
@@ -64,6 +66,7 @@ class BagsPage : public QWidget {
   QWidget* list_side(const Catalogue& catalogue);
   QWidget* list_tools(QWidget* side, const Catalogue& catalogue);
   QWidget* form_side(const Catalogue& catalogue);
+  void use_fraction(bool fraction);
   QWidget* form_buttons(QWidget* details);
   void add_fractions(QWidget* side, QLayout& layout);
   void add_arrival_rows(const Catalogue& catalogue);
@@ -117,6 +120,7 @@ class BagsPage : public QWidget {
   std::map<QString, std::string> currency_;    ///< by bag: typed, and waits for a price
   bool rows_moved_ = true;  ///< since the selection was last looked at
   bool fraction_used_last_ = false;
+  ColumnScroll* form_column_ = nullptr;
   UnitSystem units_ = UnitSystem::metric;
 };
 
