@@ -105,6 +105,7 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
   if (record_pages_ != nullptr) day_room_ = new DayRoom(bench_, *record, *this, record_pages_->menu());
   make_view_menu();
   make_help_menu();
+  for (const QAction* title : menuBar()->actions()) connect(title->menu(), &QMenu::aboutToHide, this, &MainWindow::leave_menu_bar, Qt::QueuedConnection);
   make_rooms();
   make_context_menus();
   new UndoKeys(*this);
@@ -666,6 +667,7 @@ void MainWindow::set_text_percent(int percent) {
   Settings changed = settings_;
   changed.text_percent = std::clamp(percent, 100, 200);
   set_settings(changed);
+  say(tr("Text at %1 %.").arg(changed.text_percent));
 }
 
 void MainWindow::set_settings(const Settings& settings) {
@@ -691,6 +693,13 @@ void MainWindow::apply_settings() {
 
 void MainWindow::tell_trouble(const Problem& problem) {
   if (record_ != nullptr && (!problem.where.file || *problem.where.file == record_->workbook().file().string())) say(sentence_text(problem));
+}
+
+// Closed by Escape a menu leaves the keys in the bar, where what is typed next would be lost and Enter would undo.
+void MainWindow::leave_menu_bar() {
+  if (QApplication::activePopupWidget() != nullptr || menuBar()->activeAction() == nullptr) return;
+  QKeyEvent escape(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
+  QApplication::sendEvent(menuBar(), &escape);
 }
 
 void MainWindow::say(const QString& sentence) { status_line_->showMessage(sentence, 10000); }

@@ -130,6 +130,7 @@ class MainWindow : public QMainWindow {
   void set_settings(const Settings& settings);
   void apply_settings();
   void say(const QString& sentence);
+  void leave_menu_bar();
   void show_problems(const QString& title, const Problems& problems);
 
   Bench& bench_;

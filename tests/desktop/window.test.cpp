@@ -4,6 +4,8 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QMenu>
+#include <QMenuBar>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
@@ -378,6 +380,18 @@ TEST_CASE("A double click on a record opens that record, other files are sieve t
   CHECK(wanted.record == QStringLiteral("/home/me/My Nursery.GRITWRIGHT"));
   CHECK(wanted.sieve_tests == QStringList{QStringLiteral("/home/me/a.csv"), QStringLiteral("b.json")});
   CHECK(wanted_files({}).record.isEmpty());
+}
+
+TEST_CASE("A menu that Escape closes leaves no title of the bar waiting for keys", "[window][regression]") {
+  OpenWindow open;
+  open.go_to_cell(0, SieveTableModel::retained);
+  QMenuBar& bar = *open.window.menuBar();
+  QAction* const edit = bar.actions().at(1);
+  bar.setActiveAction(edit);
+  edit->menu()->popup(QPoint(0, 0));
+  QTest::keyClick(edit->menu(), Qt::Key_Escape);
+  for (int round = 0; round < 3; ++round) QApplication::processEvents();
+  CHECK(bar.activeAction() == nullptr);
 }
 
 TEST_CASE("Undo names the thing, and says no more than its name where there is nothing to undo", "[window]") {

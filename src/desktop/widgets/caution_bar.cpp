@@ -26,19 +26,14 @@ CautionBar::CautionBar(QString topic, const QString& title, const QString& text,
   grid_->setColumnStretch(0, 1);
   words_->setTextFormat(Qt::RichText);
   words_->setObjectName(QStringLiteral("caution_text"));
-  words_->setAccessibleDescription(text);
   more_->setObjectName(QStringLiteral("whole_caution_") + topic_);
-  more_->setText(tr("All of it"));
-  more_->setAccessibleName(tr("All of the caution: %1").arg(title));
   put_away_->setObjectName(QStringLiteral("put_away_") + topic_);
   put_away_->setText(tr("Got it"));
   put_away_->setAccessibleName(tr("Put away the caution: %1").arg(title));
   for (QToolButton* button : {more_, put_away_}) button->setMinimumHeight(26);
   arrange(Room::ample);
-  connect(more_, &QToolButton::clicked, this, [this] {
-    put_away_->setFocus();
-    arrange(Room::unfolded);
-  });
+  // It stays where it is: pressed twice the caution is folded again, not put away.
+  connect(more_, &QToolButton::clicked, this, [this] { arrange(room_ == Room::little ? Room::unfolded : Room::little); });
   connect(put_away_, &QToolButton::clicked, this, [this] {
     QSettings().setValue(setting_of(topic_), true);
     hide();
@@ -52,8 +47,9 @@ void CautionBar::restore() {
 }
 
 QString CautionBar::first_sentence() const {
-  const QString end = QStringLiteral(". ");
-  return text_.contains(end) ? text_.section(end, 0, 0) + QStringLiteral(".\u00a0\u2026") : text_;
+  for (const QString& end : {QStringLiteral(". "), QStringLiteral("\u3002")})
+    if (const auto at = text_.indexOf(end); at >= 0 && at + end.size() < text_.size()) return text_.left(at + 1) + QStringLiteral("\u00a0\u2026");
+  return text_;
 }
 
 bool CautionBar::is_better_folded(int width) const {
@@ -64,7 +60,7 @@ bool CautionBar::is_better_folded(int width) const {
   const int folded = height_in(first_sentence(), room) + grid_->verticalSpacing() + put_away_->sizeHint().height();
   constexpr int most_lines = 4;
   const int line = fontMetrics().lineSpacing();
-  return whole > most_lines * line && whole - folded >= line;
+  return first_sentence() != text_ && whole > most_lines * line && whole - folded >= 3 * line / 2;
 }
 
 void CautionBar::fit() {
@@ -77,7 +73,10 @@ void CautionBar::fit() {
 void CautionBar::arrange(Room room) {
   room_ = room;
   words_->setText(QStringLiteral("<b>%1</b> %2").arg(title_.toHtmlEscaped(), (room == Room::little ? first_sentence() : text_).toHtmlEscaped()));
-  more_->setVisible(room == Room::little);
+  words_->setAccessibleDescription(room == Room::little ? text_ : QString());
+  more_->setVisible(room != Room::ample);
+  more_->setText(room == Room::little ? tr("All of it") : tr("Less of it"));
+  more_->setAccessibleName(room == Room::little ? tr("All of the caution: %1").arg(title_) : tr("Less of the caution: %1").arg(title_));
   for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(more_), static_cast<QWidget*>(put_away_)}) grid_->removeWidget(part);
   const bool beside = room == Room::ample;
   grid_->addWidget(words_, 0, 0, 1, beside ? 1 : 3);

@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
@@ -90,6 +91,12 @@ void FlowLine::resizeEvent(QResizeEvent* event) {
 void FlowLine::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() != QEvent::FontChange && event->type() != QEvent::StyleChange) return;
+  // The labels get their font after this does.
+  QTimer::singleShot(0, this, [this] {
+    for (const Piece& piece : pieces_) give_room(piece);
+    lay_out();
+    updateGeometry();
+  });
   for (const Piece& piece : pieces_) give_room(piece);
   lay_out();
   updateGeometry();

@@ -122,8 +122,14 @@ QWidget* RecipesPanel::keep_row() {
   layout->addWidget(reserve_);
   layout->addWidget(again_);
   layout->addStretch(1);
-  connect(keep_, &QPushButton::clicked, this, [this] { emit keep_wanted(chosen(), false); });
-  connect(reserve_, &QPushButton::clicked, this, [this] { emit keep_wanted(chosen(), true); });
+  // The buttons wait while the shelf is searched anew; the keys must not be sent on to whatever comes next.
+  const auto keep = [this](bool reserved) {
+    const int recipe = chosen();
+    table_->setFocus();
+    emit keep_wanted(recipe, reserved);
+  };
+  connect(keep_, &QPushButton::clicked, this, [keep] { keep(false); });
+  connect(reserve_, &QPushButton::clicked, this, [keep] { keep(true); });
   connect(again_, &QPushButton::clicked, &finder_, &PartsFinder::search);
   return row;
 }
@@ -188,6 +194,8 @@ void RecipesPanel::refresh_table(bool stale) {
   const FoundParts* const found = finder_.found();
   if (found == nullptr) return;
   if (found != shown_) {
+    // A recipe that is found again stays the chosen one.
+    const QString chosen_parts = chosen() >= 0 && table_->item(chosen(), parts) != nullptr ? table_->item(chosen(), parts)->text() : QString();
     shown_ = found;
     const PictureTable rows = recipes_table(*found, bench_.units());
     const QSignalBlocker quiet(table_);
@@ -203,7 +211,10 @@ void RecipesPanel::refresh_table(bool stale) {
         table_->setItem(row, column, item);
       }
     }
-    if (table_->rowCount() > 0) table_->selectRow(0);
+    int again = 0;
+    for (int row = 0; row < table_->rowCount(); ++row)
+      if (table_->item(row, parts)->text() == chosen_parts) again = row;
+    if (table_->rowCount() > 0) table_->selectRow(again);
   }
   const QBrush ink = stale ? QBrush(current_colours().muted) : QBrush();
   const QSignalBlocker quiet(table_);
@@ -258,13 +269,13 @@ void RecipesPanel::fit() {
   int taken = 0;
   for (const int column : {int(rank), int(air), int(water), int(price), int(score)}) taken += table_->columnWidth(column);
   const int least = 12 * fontMetrics().averageCharWidth();
-  const int least_alone = 10 * fontMetrics().averageCharWidth();
   const int room = table_->viewport()->width() - taken;
   // Sides that leave it less room come below each other.
-  table_->setMinimumWidth(taken + least_alone + 2 * table_->frameWidth());
-  // In large text the sentences below tell alone what the chosen recipe misses.
+  // Where the least window has no room for both even so, the sentences below tell alone what the chosen recipe misses.
+  constexpr int least_window = 940;
+  table_->setMinimumWidth(std::min(least_window, taken + 2 * least + 2 * table_->frameWidth()));
   table_->setColumnHidden(misses, room < 2 * least);
-  const bool fits = room >= (table_->isColumnHidden(misses) ? least_alone : least);
+  const bool fits = room >= (table_->isColumnHidden(misses) ? least : 2 * least);
   for (const int column : {int(parts), int(misses)}) {
     header->setSectionResizeMode(column, fits ? QHeaderView::Stretch : QHeaderView::Interactive);
     if (!fits) table_->setColumnWidth(column, least);

@@ -111,6 +111,10 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
   checks_->setObjectName(QStringLiteral("sheet_checks"));
   checks_->setWordWrap(true);
   checks_->setTextFormat(Qt::PlainText);
+  // The keys must come to it where it lies below what is in sight.
+  checks_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  checks_->setFocusPolicy(Qt::StrongFocus);
+  checks_->setAccessibleName(tr("Checks of the sieve test"));
   layout->addWidget(checks_);
   connect(&bench_, &Bench::changed, this, &SheetEditor::refresh);
   connect(&bench_, &Bench::units_changed, this, &SheetEditor::refresh);

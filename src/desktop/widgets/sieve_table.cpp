@@ -47,6 +47,7 @@ SieveTable::SieveTable(Bench& bench, QWidget* parent) : QTableView(parent), benc
   shown_columns();
   fit_rows();
   setCurrentIndex(model_->index(0, SieveTableModel::retained));
+  keep_current_in_sight(*this);
 }
 
 void SieveTable::fit_columns() {
@@ -82,7 +83,8 @@ void SieveTable::changeEvent(QEvent* event) {
 
 void SieveTable::focusInEvent(QFocusEvent* event) {
   QTableView::focusInEvent(event);
-  if (event->reason() != Qt::MouseFocusReason && event->reason() != Qt::ActiveWindowFocusReason) scroll_to_whole(*this);
+  // An editor that closes gives the focus back too: then the row that is typed in must stay where it is.
+  if (event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason || event->reason() == Qt::ShortcutFocusReason) scroll_to_whole(*this);
 }
 
 void SieveTable::keyPressEvent(QKeyEvent* event) {

@@ -20,6 +20,7 @@ constexpr int most_lines = 4;  // a sentence is no page
 StatusLine::StatusLine(QWidget* parent) : QStatusBar(parent) {
   connect(this, &QStatusBar::messageChanged, this, [this](const QString& sentence) {
     setAccessibleDescription(sentence);
+    setToolTip(sentence);
     give_room();
   });
 }
@@ -32,8 +33,10 @@ void StatusLine::keep_words(const QString& words, const char* object_name) {
   give_room();
 }
 
-// The grip at the corner is as wide as it is high.
-int StatusLine::width_for_words() const { return std::max(1, width() - 2 * beside - style()->pixelMetric(QStyle::PM_SizeGripSize, nullptr, this) - 16); }
+int StatusLine::width_for_words() const {
+  constexpr int around_grip = 16;
+  return std::max(1, width() - 2 * beside - style()->pixelMetric(QStyle::PM_SizeGripSize, nullptr, this) - around_grip);
+}
 
 QRect StatusLine::sentence_room() const {
   const bool shared = words_ != nullptr && !words_->isHidden();
@@ -65,7 +68,10 @@ void StatusLine::paintEvent(QPaintEvent*) {
   option.initFrom(this);
   style()->drawPrimitive(QStyle::PE_PanelStatusBar, &option, &painter, this);
   painter.setPen(palette().color(foregroundRole()));
-  painter.drawText(QStyle::visualRect(layoutDirection(), rect(), sentence_room()), Qt::AlignLeading | Qt::AlignVCenter | Qt::TextWordWrap, currentMessage());
+  const QRect room = sentence_room();
+  const bool fits = fontMetrics().boundingRect(QRect(0, 0, room.width(), 10000), Qt::TextWordWrap, currentMessage()).height() <= room.height();
+  const QString shown = fits ? currentMessage() : fontMetrics().elidedText(currentMessage(), Qt::ElideRight, (most_lines - 1) * room.width());
+  painter.drawText(QStyle::visualRect(layoutDirection(), rect(), room), Qt::AlignLeading | Qt::AlignVCenter | Qt::TextWordWrap, shown);
 }
 
 void StatusLine::resizeEvent(QResizeEvent* event) {

@@ -5,7 +5,8 @@ class QLabel;
 
 namespace gritwright::desktop {
 
-/// The line at the foot of the window. A sentence or standing words without room in one line stand in several, none is cut.
+/// The line at the foot of the window. A sentence or standing words without room in one line stand in several; one that is
+/// longer than a few lines ends in dots and is read whole in its tip.
 class StatusLine : public QStatusBar {
   Q_OBJECT
  public:
