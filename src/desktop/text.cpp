@@ -44,6 +44,9 @@ QString in_two_lines(QString name) {
     const bool can_break = name[i] == u' ' || name[i] == u'-';
     if (can_break && (at < 0 || std::abs(2 * i - name.size()) < std::abs(2 * at - name.size()))) at = i;
   }
+  // Japanese has no blanks and breaks anywhere.
+  const auto is_of_japanese = [](QChar sign) { return sign.script() == QChar::Script_Han || sign.script() == QChar::Script_Hiragana || sign.script() == QChar::Script_Katakana; };
+  if (at < 0 && name.size() > 5 && std::ranges::all_of(name, is_of_japanese)) return name.insert((name.size() + 1) / 2, u'\n');
   if (at < 0) return name;
   return name[at] == u' ' ? name.replace(at, 1, u'\n') : name.insert(at + 1, u'\n');
 }

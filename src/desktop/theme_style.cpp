@@ -119,8 +119,8 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
   if (const auto* const header = qstyleoption_cast<const QStyleOptionHeader*>(option); element == CE_HeaderLabel && header != nullptr) {
     // Cut at both ends a heading would pass for another word.
     QStyleOptionHeader fitting = *header;
-    constexpr int beside_words = 2;  // a heading at the right would touch the next one
-    fitting.rect.adjust(beside_words, 0, -beside_words, 0);
+    constexpr int before_words = 5;  // else a heading at the right would touch the next one
+    if (header->textAlignment & Qt::AlignLeft) fitting.rect = visualRect(header->direction, header->rect, header->rect.adjusted(before_words, 0, 0, 0));
     const auto elided = [&](const QString& line) { return header->fontMetrics.elidedText(line, Qt::ElideRight, fitting.rect.width()); };
     const bool breaks = !header->text.contains(u'\n') && elided(header->text) != header->text && header->rect.height() >= 2 * header->fontMetrics.lineSpacing();
     QStringList lines = (breaks ? in_two_lines(header->text) : header->text).split(u'\n');

@@ -77,6 +77,7 @@ void visit(OpenWindow& open, const std::function<void(const char*)>& look) {
                              "action_show_pot", "action_show_section", "action_show_litres", "action_find_parts", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_page_day", "action_take_back", "action_add_bin", "action_page_log", "action_trace_grain", "action_sick_trees", "action_settings"}) {
     open.trigger(action);
     if (open.window.mix_page().isVisible()) open.window.mix_page().find_panel().show_more(true);
+    QApplication::processEvents();
     look(action);
   }
 }

@@ -270,7 +270,11 @@ void paint_air(QPainter& painter, const QRectF& room, double title_height, const
   const double above = y - off_line - height;
   // Letters do not reach to the top of their line.
   const bool has_room_above = above >= plot.plot().top() - 0.15 * metrics.height();
-  painter.drawText(QRectF(plot.plot().left(), has_room_above ? above : y + off_line, width, height), Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap, repotting_hint_name());
+  const QRectF place(plot.plot().left(), has_room_above ? above : y + off_line, width, height);
+  constexpr int how_words_lie = Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap;
+  // Below the line it would lie across the curves.
+  if (!has_room_above) painter.fillRect(metrics.boundingRect(place, how_words_lie, repotting_hint_name()), current_colours().palette.color(QPalette::Base));
+  painter.drawText(place, how_words_lie, repotting_hint_name());
 }
 
 void paint_gradings(QPainter& painter, const QRectF& room, double title_height, const AirOverYears& years, UnitSystem units) {

@@ -52,7 +52,7 @@ QRectF ChartFrame::boundingRect() const { return chart_->rect(); }
 
 bool ChartFrame::is_of_shown_curve(double mm) const {
   return std::ranges::any_of(picture_->series, [mm](const GradingSeries& series) {
-    return !series.faint && std::ranges::any_of(series.points_mm_percent, [mm](const QPointF& point) { return point.x() == mm; });
+    return !series.faint && std::ranges::any_of(series.points_mm_percent, [mm](const QPointF& point) { return std::abs(point.x() - mm) <= 1e-6 * mm; });
   });
 }
 

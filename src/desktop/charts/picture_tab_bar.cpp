@@ -22,6 +22,10 @@ int PictureTabBar::needed() const {
 }
 
 void PictureTabBar::fit_into(int beside_one_line, int beside_two_lines) {
+  // The bar keeps some of it for itself.
+  constexpr int of_the_bar = 6;
+  beside_one_line -= of_the_bar;
+  beside_two_lines -= of_the_bar;
   const Fit before = fit_;
   fit_ = Fit::one_line;
   if (needed() > beside_one_line) fit_ = Fit::two_lines;

@@ -42,9 +42,21 @@ class PictureStack : public QStackedWidget {
   }
 };
 
+/// As wide as its widest name, and asks for little: were it more than the tabs ask for, the page would change between the two and never come to rest.
+class PictureChooser : public QComboBox {
+ public:
+  explicit PictureChooser(QWidget* parent) : QComboBox(parent) { setSizeAdjustPolicy(AdjustToContents); }
+
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    constexpr int least_signs = 12;
+    const QSize hint = QComboBox::minimumSizeHint();
+    return {std::min(hint.width(), least_signs * fontMetrics().averageCharWidth()), hint.height()};
+  }
+};
+
 }  // namespace
 
-PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), chooser_(new QComboBox(this)) {
+PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), chooser_(new PictureChooser(this)) {
   setTabBar(bar_);
   setDocumentMode(true);
   twin_->setObjectName(QStringLiteral("picture_twin"));

@@ -143,7 +143,7 @@ RootPlanView::RootPlanView(RootPlanDesk& desk, QWidget* parent) : QWidget(parent
   refresh();
 }
 
-QSize RootPlanView::minimumSizeHint() const { return {300, 9 * fontMetrics().height()}; }
+QSize RootPlanView::minimumSizeHint() const { return {300, 14 * fontMetrics().height()}; }
 
 void RootPlanView::set_units(UnitSystem units) {
   units_ = units;
@@ -479,9 +479,10 @@ void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Pla
   painter.setPen(QPen(palette().color(QPalette::Text), 2));
   painter.drawLine(trunk - QPointF(6, 0), trunk + QPointF(6, 0));
   painter.drawLine(trunk - QPointF(0, 6), trunk + QPointF(0, 6));
+  const QRectF box = drawn(view, place);
   for (const NamedCut& cut : named_cuts(view)) {
     if (key.names.isEmpty()) {
-      paint_name(painter, cut.name, beside_drawn(cut, drawn(view, place), place), key, names);
+      paint_name(painter, cut.name, beside_drawn(cut, box, place), key, names);
       continue;
     }
     const double high = fontMetrics().height();

@@ -180,7 +180,7 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   contents_->set_figures({dry_column});
   contents_->keep_to_rows(least_height_of_contents);
   connect(contents_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
-  card->addWidget(contents_, 1);
+  card->addWidget(contents_);
   card->addWidget(tipping_lines(details));
   auto* grade = bin_button(details, "bin_grade", tr("G&rade this bin"));
   auto* mix = bin_button(details, "bin_mix", tr("&Put into the mix"));
@@ -191,7 +191,7 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   buttons->addWidget(mix);
   buttons->addStretch(1);
   card->addLayout(buttons);
-  card->addStretch(0);  // takes the room that the table has no rows for
+  card->addStretch(1);
   return details;
 }
 

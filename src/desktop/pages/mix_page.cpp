@@ -33,6 +33,7 @@
 #include "widgets/find_panel.hpp"
 #include "widgets/flow_line.hpp"
 #include "widgets/folding_sides.hpp"
+#include "widgets/page_stack.hpp"
 #include "widgets/parts_panel.hpp"
 #include "widgets/pot_form.hpp"
 #include "widgets/recipes_panel.hpp"
@@ -172,7 +173,7 @@ QWidget* MixPage::answers() {
   pictures_ = answer.pictures;
   band_ = answer.band;
 
-  below_ = new QStackedWidget(column);
+  below_ = new PageStack(column);  // the recipes need more width than the figures
   below_->addWidget(figures());
   recipes_ = new RecipesPanel(bench_, *finder_, below_);
   below_->addWidget(new ColumnScroll(recipes_, below_));

@@ -395,7 +395,7 @@ LogEntry TreesTab::event_of_tree(const QStringList& parts, const std::string& da
   QStringList told = parts;
   told.removeAll(QString());
   const QString tree = stored ? QStringLiteral("%1 %2").arg(list_->current(), to_qt(stored->record.name)).trimmed() : list_->current();
-  return event_about({RecordKind::tree, list_->current().toStdString()}, QStringLiteral("%1: %2").arg(tree, told.join(QStringLiteral(", "))), day);
+  return event_about({RecordKind::tree, list_->current().toStdString()}, with_label(tree, comma_list(told)), day);
 }
 
 void TreesTab::write_seen() {
@@ -533,7 +533,7 @@ void TreesTab::refresh() {
 void TreesTab::refresh_seen(const Tree& tree) {
   std::vector<std::pair<std::string, HistoryTable::Row>> by_day;
   const auto add = [&](const std::string& day, const QString& seen, const QString& note) {
-    by_day.push_back({day, {{day_text(day), seen, note}, note.isEmpty() ? seen : QStringLiteral("%1: %2").arg(seen, note)}});
+    by_day.push_back({day, {{day_text(day), seen, note}, note.isEmpty() ? seen : with_label(seen, note)}});
   };
   for (const ConditionEntry& one : tree.conditions) add(one.day, condition_word(one.condition), to_qt(one.note));
   for (const Inspection& one : tree.inspections) add(one.day, tr("looked at"), to_qt(one.note));

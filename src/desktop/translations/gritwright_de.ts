@@ -529,6 +529,14 @@
         <source>passing at %1</source>
         <translation>Durchgang bei %1</translation>
     </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>Sum and loss</source>
+        <translation>Summe und Verlust</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3032,6 +3040,14 @@
         <source>All of the caution: %1</source>
         <translation>Den ganzen Vorsichtshinweis lesen: %1</translation>
     </message>
+    <message>
+        <source>Less of it</source>
+        <translation>Weniger lesen</translation>
+    </message>
+    <message>
+        <source>Less of the caution: %1</source>
+        <translation>Den Vorsichtshinweis kürzer lesen: %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3926,10 +3942,6 @@
 <context>
     <name>gritwright::desktop::FigurePanel</name>
     <message>
-        <source>How so? Formula, numbers and source</source>
-        <translation>Wieso? Formel, Zahlen und Quelle</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -3948,10 +3960,6 @@
     <message>
         <source>%1, in 90 of 100 cases: %2</source>
         <translation>%1, in 90 von 100 Fällen: %2</translation>
-    </message>
-    <message>
-        <source>How so: %1, %2</source>
-        <translation>Wieso: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -4496,6 +4504,25 @@
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
         <translation>Wie eine Mischung für diese Bäume sein soll, und damit, womit die Suche nach Teilen beginnt. Was die Wurzeln eines Baums vertragen, geht nach der Gruppe auf seiner eigenen Seite. Es ist übliche Praxis, nie der einzige Weg: das eigene Klima, das eigene Wasser und die eigenen Hände wissen es besser.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::HowButton</name>
+    <message>
+        <source>How so? Formula, numbers and source</source>
+        <translation>Wieso? Formel, Zahlen und Quelle</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>Wieso: %1</translation>
+    </message>
+    <message>
+        <source>How so: %1, %2</source>
+        <translation>Wieso: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -5506,6 +5533,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
         <translation>Hier kommt nichts zu Papier. Sieben und Mischungen (Strg+2) haben das Blatt einer Siebprobe, Schalen und Bäume das eines Plans, Umtopftag seine Listen.</translation>
+    </message>
+    <message>
+        <source>Text at %1 %.</source>
+        <translation>Text mit %1 %.</translation>
     </message>
 </context>
 <context>
@@ -8475,6 +8506,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>today; or a day like 2026-03-14</source>
         <translation>heute; oder ein Tag wie 2026-03-14</translation>
     </message>
+    <message>
+        <source>What is predicted</source>
+        <translation>Was vorhergesagt ist</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SectionView</name>
@@ -8751,6 +8786,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Sample %1</source>
         <translation>Probe %1</translation>
+    </message>
+    <message>
+        <source>Checks of the sieve test</source>
+        <translation>Prüfungen der Siebanalyse</translation>
     </message>
 </context>
 <context>
@@ -9219,6 +9258,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>Mehrere Säcke gehören zur Charge %1: die Nummer von einem aus %2 eingeben.</translation>
     </message>
 </context>
 <context>
@@ -11334,10 +11377,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>wiedergefunden</translation>
     </message>
     <message>
-        <source>loss</source>
-        <translation>Verlust</translation>
-    </message>
-    <message>
         <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
         <translation>ASTM C136-19: mehr als 0,3 % taugt nicht zur Abnahme</translation>
     </message>
@@ -11448,10 +11487,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>share</source>
         <translation>Anteil</translation>
-    </message>
-    <message>
-        <source>fineness modulus</source>
-        <translation>Feinheitsmodul</translation>
     </message>
     <message>
         <source>(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end</source>
@@ -11636,10 +11671,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>sum m / sum (m / grain density)</source>
         <translation>Summe m / Summe (m / Korndichte)</translation>
-    </message>
-    <message>
-        <source>grain density</source>
-        <translation>Korndichte</translation>
     </message>
     <message>
         <source>filled depth</source>
@@ -13298,10 +13329,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Summe m / Summe (m / Reindichte)</translation>
     </message>
     <message>
-        <source>solid density</source>
-        <translation>Reindichte</translation>
-    </message>
-    <message>
         <source>height of the fill line over the floor: depth - fill line below rim</source>
         <translation>Höhe der Füllhöhe über dem Boden: Tiefe - Gießrand</translation>
     </message>
@@ -13544,6 +13571,90 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>volume of the mix</source>
         <translation>Volumen der Mischung</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Anfang</translation>
+    </message>
+    <message>
+        <source>washed out</source>
+        <translation>ausgewaschen</translation>
+    </message>
+    <message>
+        <source>the rest</source>
+        <translation>der Rest</translation>
+    </message>
+    <message>
+        <source>Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found</source>
+        <translation>Plitt 1971, die Form der Trennkurve; s ist eine Einstellung, ein veröffentlichter Wert für das Sieben von Hand wurde nicht gefunden</translation>
+    </message>
+    <message>
+        <source>docs/science/packing.md, one class beta for the bag and its fractions</source>
+        <translation>docs/science/packing.md, ein Klassen-Beta für den Sack und seine Fraktionen</translation>
+    </message>
+    <message>
+        <source>dry grain</source>
+        <translation>trockenes Korn</translation>
+    </message>
+    <message>
+        <source>dry mass = share x dry grain; litres = loose litres per loose litre x dry grain / litre weight</source>
+        <translation>Trockenmasse = Anteil x trockenes Korn; Liter = lose Liter je losem Liter x trockenes Korn / Litergewicht</translation>
+    </message>
+    <message>
+        <source>every pair of openings and every single one; kept: the share between them; usable: what of the bag is kept and wanted; finer in it: what of the kept is finer than wanted; good enough: kept grain within the limits of the verdict</source>
+        <translation>jedes Paar von Öffnungen und jede einzelne; bleibt: der Anteil dazwischen; nutzbar: was vom Sack behalten wird und gewünscht ist; feiner darin: was vom Behaltenen feiner ist als gewünscht; gut genug: Korn, das bleibt, innerhalb der Grenzen des Urteils</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain less what was lost, by mass</source>
+        <translation>Durchgang am groben Ende der gewünschten Körnung abzüglich des Verlorenen, nach Masse</translation>
+    </message>
+    <message>
+        <source>saucer</source>
+        <translation>Untersetzer</translation>
+    </message>
+    <message>
+        <source>wick</source>
+        <translation>Docht</translation>
+    </message>
+    <message>
+        <source>tilt</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>docs/science/water.md; constants by pot tests, or as the mix gives them</source>
+        <translation>docs/science/water.md; Konstanten nach Schalentests oder wie die Mischung sie angibt</translation>
+    </message>
+    <message>
+        <source>flooded</source>
+        <translation>geflutet</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>abgetropft</translation>
+    </message>
+    <message>
+        <source>dry, with the pot</source>
+        <translation>trocken, mit der Schale</translation>
+    </message>
+    <message>
+        <source>empty pot</source>
+        <translation>leere Schale</translation>
+    </message>
+    <message>
+        <source>poured</source>
+        <translation>gegossen</translation>
+    </message>
+    <message>
+        <source>caught</source>
+        <translation>aufgefangen</translation>
+    </message>
+    <message>
+        <source>water held, measured</source>
+        <translation>gehaltenes Wasser, gemessen</translation>
+    </message>
+    <message>
+        <source>dry mass / volume</source>
+        <translation>Trockenmasse / Volumen</translation>
     </message>
 </context>
 </TS>

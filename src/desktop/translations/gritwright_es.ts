@@ -529,6 +529,14 @@
         <source>passing at %1</source>
         <translation>pasa por %1</translation>
     </message>
+    <message>
+        <source>over %1</source>
+        <translation>más de %1</translation>
+    </message>
+    <message>
+        <source>Sum and loss</source>
+        <translation>Suma y pérdida</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3032,6 +3040,14 @@
         <source>All of the caution: %1</source>
         <translation>Leer toda la advertencia: %1</translation>
     </message>
+    <message>
+        <source>Less of it</source>
+        <translation>Leer menos</translation>
+    </message>
+    <message>
+        <source>Less of the caution: %1</source>
+        <translation>Leer la advertencia en breve: %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3926,10 +3942,6 @@
 <context>
     <name>gritwright::desktop::FigurePanel</name>
     <message>
-        <source>How so? Formula, numbers and source</source>
-        <translation>¿De dónde sale? Fórmula, números y fuente</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -3948,10 +3960,6 @@
     <message>
         <source>%1, in 90 of 100 cases: %2</source>
         <translation>%1, en 90 de 100 casos: %2</translation>
-    </message>
-    <message>
-        <source>How so: %1, %2</source>
-        <translation>De dónde sale: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -4496,6 +4504,25 @@
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
         <translation>Cómo debe ser una mezcla para estos árboles, y con qué empieza la búsqueda de partes. Lo que aguantan las raíces de un árbol va por el grupo de su propia página. Es práctica común, nunca el único camino: su clima, su agua y sus manos saben más.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::HowButton</name>
+    <message>
+        <source>How so? Formula, numbers and source</source>
+        <translation>¿De dónde sale? Fórmula, números y fuente</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>De dónde sale: %1</translation>
+    </message>
+    <message>
+        <source>How so: %1, %2</source>
+        <translation>De dónde sale: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -5506,6 +5533,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
         <translation>Nada de aquí va al papel. Tamizado y Mezclas (Ctrl+2) tienen la hoja de un ensayo, Macetas y árboles la de un plan, Jornada de trasplante sus listas.</translation>
+    </message>
+    <message>
+        <source>Text at %1 %.</source>
+        <translation>Texto al %1 %.</translation>
     </message>
 </context>
 <context>
@@ -8475,6 +8506,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>today; or a day like 2026-03-14</source>
         <translation>hoy; o un día como 2026-03-14</translation>
     </message>
+    <message>
+        <source>What is predicted</source>
+        <translation>Lo que se prevé</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SectionView</name>
@@ -8751,6 +8786,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Sample %1</source>
         <translation>Muestra %1</translation>
+    </message>
+    <message>
+        <source>Checks of the sieve test</source>
+        <translation>Comprobaciones del ensayo de tamizado</translation>
     </message>
 </context>
 <context>
@@ -9219,6 +9258,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>No se pudo escribir %1: elija una carpeta en la que pueda escribir.</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>Varios sacos son del lote %1: escriba el número de uno de %2.</translation>
     </message>
 </context>
 <context>
@@ -11334,10 +11377,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>recuperado</translation>
     </message>
     <message>
-        <source>loss</source>
-        <translation>pérdida</translation>
-    </message>
-    <message>
         <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
         <translation>ASTM C136-19: más del 0,3 % no sirve para aceptación</translation>
     </message>
@@ -11448,10 +11487,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>share</source>
         <translation>proporción</translation>
-    </message>
-    <message>
-        <source>fineness modulus</source>
-        <translation>módulo de finura</translation>
     </message>
     <message>
         <source>(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end</source>
@@ -11636,10 +11671,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>sum m / sum (m / grain density)</source>
         <translation>suma m / suma (m / densidad del grano)</translation>
-    </message>
-    <message>
-        <source>grain density</source>
-        <translation>densidad del grano</translation>
     </message>
     <message>
         <source>filled depth</source>
@@ -13298,10 +13329,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>suma m / suma (m / densidad del sólido)</translation>
     </message>
     <message>
-        <source>solid density</source>
-        <translation>densidad del sólido</translation>
-    </message>
-    <message>
         <source>height of the fill line over the floor: depth - fill line below rim</source>
         <translation>altura de la línea de llenado sobre el fondo: profundidad - llenado bajo el borde</translation>
     </message>
@@ -13544,6 +13571,90 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>volume of the mix</source>
         <translation>volumen de la mezcla</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>inicio</translation>
+    </message>
+    <message>
+        <source>washed out</source>
+        <translation>lavado</translation>
+    </message>
+    <message>
+        <source>the rest</source>
+        <translation>el resto</translation>
+    </message>
+    <message>
+        <source>Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found</source>
+        <translation>Plitt 1971, la forma de la curva de partición; s es un ajuste, no se halló valor publicado para el tamizado a mano</translation>
+    </message>
+    <message>
+        <source>docs/science/packing.md, one class beta for the bag and its fractions</source>
+        <translation>docs/science/packing.md, un beta de clase para el saco y sus fracciones</translation>
+    </message>
+    <message>
+        <source>dry grain</source>
+        <translation>grano seco</translation>
+    </message>
+    <message>
+        <source>dry mass = share x dry grain; litres = loose litres per loose litre x dry grain / litre weight</source>
+        <translation>masa seca = parte x grano seco; litros = litros sueltos por litro suelto x grano seco / peso del litro</translation>
+    </message>
+    <message>
+        <source>every pair of openings and every single one; kept: the share between them; usable: what of the bag is kept and wanted; finer in it: what of the kept is finer than wanted; good enough: kept grain within the limits of the verdict</source>
+        <translation>cada par de aberturas y cada una sola; queda: la parte entre ellas; aprovechable: lo que del saco se queda y se desea; más fino en ello: lo que de lo que se queda es más fino de lo deseado; vale: grano que se queda dentro de los límites del veredicto</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain less what was lost, by mass</source>
+        <translation>lo que pasa en el extremo grueso del grano deseado menos lo perdido, en masa</translation>
+    </message>
+    <message>
+        <source>saucer</source>
+        <translation>plato</translation>
+    </message>
+    <message>
+        <source>wick</source>
+        <translation>mecha</translation>
+    </message>
+    <message>
+        <source>tilt</source>
+        <translation>inclinación</translation>
+    </message>
+    <message>
+        <source>docs/science/water.md; constants by pot tests, or as the mix gives them</source>
+        <translation>docs/science/water.md; constantes por pruebas en maceta, o como las da la mezcla</translation>
+    </message>
+    <message>
+        <source>flooded</source>
+        <translation>inundada</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>drenada</translation>
+    </message>
+    <message>
+        <source>dry, with the pot</source>
+        <translation>seca, con la maceta</translation>
+    </message>
+    <message>
+        <source>empty pot</source>
+        <translation>maceta vacía</translation>
+    </message>
+    <message>
+        <source>poured</source>
+        <translation>vertido</translation>
+    </message>
+    <message>
+        <source>caught</source>
+        <translation>recogido</translation>
+    </message>
+    <message>
+        <source>water held, measured</source>
+        <translation>agua retenida, medida</translation>
+    </message>
+    <message>
+        <source>dry mass / volume</source>
+        <translation>masa seca / volumen</translation>
     </message>
 </context>
 </TS>

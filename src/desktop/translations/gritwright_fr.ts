@@ -529,6 +529,14 @@
         <source>passing at %1</source>
         <translation>passant à %1</translation>
     </message>
+    <message>
+        <source>over %1</source>
+        <translation>plus de %1</translation>
+    </message>
+    <message>
+        <source>Sum and loss</source>
+        <translation>Somme et perte</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3032,6 +3040,14 @@
         <source>All of the caution: %1</source>
         <translation>Lire toute la précaution&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Less of it</source>
+        <translation>Lire moins</translation>
+    </message>
+    <message>
+        <source>Less of the caution: %1</source>
+        <translation>Lire la précaution en bref&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3926,10 +3942,6 @@
 <context>
     <name>gritwright::desktop::FigurePanel</name>
     <message>
-        <source>How so? Formula, numbers and source</source>
-        <translation>Pourquoi&#xa0;? Formule, chiffres et source</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
     </message>
@@ -3948,10 +3960,6 @@
     <message>
         <source>%1, in 90 of 100 cases: %2</source>
         <translation>%1, dans 90 cas sur 100&#xa0;: %2</translation>
-    </message>
-    <message>
-        <source>How so: %1, %2</source>
-        <translation>Pourquoi&#xa0;: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -4496,6 +4504,25 @@
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
         <translation>Comment un mélange pour ces arbres doit être, donc par quoi commence la recherche de parts. Ce que supportent les racines d’un arbre suit le groupe sur sa propre page. C’est la pratique courante, jamais la seule voie : votre climat, votre eau et vos mains le savent mieux.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::HowButton</name>
+    <message>
+        <source>How so? Formula, numbers and source</source>
+        <translation>Pourquoi&#xa0;? Formule, chiffres et source</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>Pourquoi&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>How so: %1, %2</source>
+        <translation>Pourquoi&#xa0;: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -5506,6 +5533,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
         <translation>Rien ici ne va sur papier. Tamisage et Mélanges (Ctrl+2) ont la feuille d’un essai, Pots et arbres celle d’un plan, Journée de rempotage ses listes.</translation>
+    </message>
+    <message>
+        <source>Text at %1 %.</source>
+        <translation>Texte à %1 %.</translation>
     </message>
 </context>
 <context>
@@ -8475,6 +8506,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>today; or a day like 2026-03-14</source>
         <translation>aujourd’hui ; ou un jour comme 2026-03-14</translation>
     </message>
+    <message>
+        <source>What is predicted</source>
+        <translation>Ce qui est prévu</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SectionView</name>
@@ -8751,6 +8786,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Sample %1</source>
         <translation>Échantillon %1</translation>
+    </message>
+    <message>
+        <source>Checks of the sieve test</source>
+        <translation>Vérifications de l'analyse granulométrique</translation>
     </message>
 </context>
 <context>
@@ -9219,6 +9258,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 n’a pas pu être écrit&#xa0;: choisissez un dossier où vous pouvez écrire.</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>Plusieurs sacs sont du lot %1&#xa0;: saisissez le numéro de l'un de %2.</translation>
     </message>
 </context>
 <context>
@@ -11334,10 +11377,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>récupéré</translation>
     </message>
     <message>
-        <source>loss</source>
-        <translation>perte</translation>
-    </message>
-    <message>
         <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
         <translation>ASTM C136-19&#xa0;: plus de 0,3&#xa0;% ne vaut pas pour réception</translation>
     </message>
@@ -11448,10 +11487,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>share</source>
         <translation>part</translation>
-    </message>
-    <message>
-        <source>fineness modulus</source>
-        <translation>module de finesse</translation>
     </message>
     <message>
         <source>(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end</source>
@@ -11636,10 +11671,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>sum m / sum (m / grain density)</source>
         <translation>somme m / somme (m / densité des grains)</translation>
-    </message>
-    <message>
-        <source>grain density</source>
-        <translation>densité des grains</translation>
     </message>
     <message>
         <source>filled depth</source>
@@ -13298,10 +13329,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>somme m / somme (m / densité du solide)</translation>
     </message>
     <message>
-        <source>solid density</source>
-        <translation>densité du solide</translation>
-    </message>
-    <message>
         <source>height of the fill line over the floor: depth - fill line below rim</source>
         <translation>hauteur du niveau au-dessus du fond&#xa0;: profondeur - niveau sous le bord</translation>
     </message>
@@ -13544,6 +13571,90 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>volume of the mix</source>
         <translation>volume du mélange</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>départ</translation>
+    </message>
+    <message>
+        <source>washed out</source>
+        <translation>lavé</translation>
+    </message>
+    <message>
+        <source>the rest</source>
+        <translation>le reste</translation>
+    </message>
+    <message>
+        <source>Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found</source>
+        <translation>Plitt 1971, la forme de la courbe de partage&#xa0;; s est un réglage, aucune valeur publiée pour le tamisage à la main n&apos;a été trouvée</translation>
+    </message>
+    <message>
+        <source>docs/science/packing.md, one class beta for the bag and its fractions</source>
+        <translation>docs/science/packing.md, un bêta de classe pour le sac et ses fractions</translation>
+    </message>
+    <message>
+        <source>dry grain</source>
+        <translation>grain sec</translation>
+    </message>
+    <message>
+        <source>dry mass = share x dry grain; litres = loose litres per loose litre x dry grain / litre weight</source>
+        <translation>masse sèche = part x grain sec&#xa0;; litres = litres en vrac par litre en vrac x grain sec / poids du litre</translation>
+    </message>
+    <message>
+        <source>every pair of openings and every single one; kept: the share between them; usable: what of the bag is kept and wanted; finer in it: what of the kept is finer than wanted; good enough: kept grain within the limits of the verdict</source>
+        <translation>chaque paire d&apos;ouvertures et chacune seule&#xa0;; gardé&#xa0;: la part entre elles&#xa0;; utilisable&#xa0;: ce qui du sac est gardé et voulu&#xa0;; plus fin dedans&#xa0;: ce qui du gardé est plus fin que voulu&#xa0;; suffisant&#xa0;: grain gardé dans les limites du verdict</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain less what was lost, by mass</source>
+        <translation>passant au bout grossier du grain voulu moins ce qui a été perdu, en masse</translation>
+    </message>
+    <message>
+        <source>saucer</source>
+        <translation>soucoupe</translation>
+    </message>
+    <message>
+        <source>wick</source>
+        <translation>mèche</translation>
+    </message>
+    <message>
+        <source>tilt</source>
+        <translation>inclinaison</translation>
+    </message>
+    <message>
+        <source>docs/science/water.md; constants by pot tests, or as the mix gives them</source>
+        <translation>docs/science/water.md&#xa0;; constantes par essais en pot, ou comme le mélange les donne</translation>
+    </message>
+    <message>
+        <source>flooded</source>
+        <translation>inondé</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>égoutté</translation>
+    </message>
+    <message>
+        <source>dry, with the pot</source>
+        <translation>sec, avec le pot</translation>
+    </message>
+    <message>
+        <source>empty pot</source>
+        <translation>pot vide</translation>
+    </message>
+    <message>
+        <source>poured</source>
+        <translation>versé</translation>
+    </message>
+    <message>
+        <source>caught</source>
+        <translation>recueilli</translation>
+    </message>
+    <message>
+        <source>water held, measured</source>
+        <translation>eau retenue, mesurée</translation>
+    </message>
+    <message>
+        <source>dry mass / volume</source>
+        <translation>masse sèche / volume</translation>
     </message>
 </context>
 </TS>

@@ -528,6 +528,14 @@
         <source>passing at %1</source>
         <translation>%1 の通過分</translation>
     </message>
+    <message>
+        <source>over %1</source>
+        <translation>%1 超</translation>
+    </message>
+    <message>
+        <source>Sum and loss</source>
+        <translation>合計と損失</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -3020,6 +3028,14 @@
         <source>All of the caution: %1</source>
         <translation>注意の全文：%1</translation>
     </message>
+    <message>
+        <source>Less of it</source>
+        <translation>短く</translation>
+    </message>
+    <message>
+        <source>Less of the caution: %1</source>
+        <translation>注意を短く：%1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
@@ -3914,10 +3930,6 @@
 <context>
     <name>gritwright::desktop::FigurePanel</name>
     <message>
-        <source>How so? Formula, numbers and source</source>
-        <translation>算出根拠：式、数値、出典</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1：%2</translation>
     </message>
@@ -3936,10 +3948,6 @@
     <message>
         <source>%1, in 90 of 100 cases: %2</source>
         <translation>%1、100 例中 90 例：%2</translation>
-    </message>
-    <message>
-        <source>How so: %1, %2</source>
-        <translation>算出根拠：%1、%2</translation>
     </message>
 </context>
 <context>
@@ -4484,6 +4492,25 @@
     <message>
         <source>What a mix for these trees should be like, and so what a search for parts starts with. What a tree&apos;s roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better.</source>
         <translation>これらの木の配合がどうあるべきか、つまり配合比を探すときの出発点です。根が耐えられることは、木のページにあるグループで決まります。一般的な慣行であって唯一の方法ではありません。気候、水、ご自分の手のほうがよく知っています。</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::HowButton</name>
+    <message>
+        <source>How so? Formula, numbers and source</source>
+        <translation>算出根拠：式、数値、出典</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>算出根拠：%1</translation>
+    </message>
+    <message>
+        <source>How so: %1, %2</source>
+        <translation>算出根拠：%1、%2</translation>
     </message>
 </context>
 <context>
@@ -5488,6 +5515,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Nothing here goes on paper. Sieving and Mixes (Ctrl+2) have the sheet of a test, Pots and trees that of a plan, Repotting day its lists.</source>
         <translation>この画面に印刷するものはありません。「ふるい」と「配合」(Ctrl+2)には試験票、「鉢と木」には計画のシート、「植え替え日」にはリストがあります。</translation>
+    </message>
+    <message>
+        <source>Text at %1 %.</source>
+        <translation>文字 %1 %。</translation>
     </message>
 </context>
 <context>
@@ -8452,6 +8483,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>today; or a day like 2026-03-14</source>
         <translation>今日。または 2026-03-14 のような日</translation>
     </message>
+    <message>
+        <source>What is predicted</source>
+        <translation>予測された値</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SectionView</name>
@@ -8728,6 +8763,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Sample %1</source>
         <translation>試料 %1</translation>
+    </message>
+    <message>
+        <source>Checks of the sieve test</source>
+        <translation>ふるい試験の確認</translation>
     </message>
 </context>
 <context>
@@ -9194,6 +9233,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 を書き込めませんでした。書き込めるフォルダーを選んでください。</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>ロット %1 の袋は複数あります：%2 のどれかの番号を入力してください。</translation>
     </message>
 </context>
 <context>
@@ -11309,10 +11352,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>回収</translation>
     </message>
     <message>
-        <source>loss</source>
-        <translation>損失</translation>
-    </message>
-    <message>
         <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
         <translation>ASTM C136-19：0.3 % 超は受け入れ判定に使えない</translation>
     </message>
@@ -11423,10 +11462,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>share</source>
         <translation>割合</translation>
-    </message>
-    <message>
-        <source>fineness modulus</source>
-        <translation>粗粒率</translation>
     </message>
     <message>
         <source>(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end</source>
@@ -11611,10 +11646,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>sum m / sum (m / grain density)</source>
         <translation>m の和 / (m / 粒子密度) の和</translation>
-    </message>
-    <message>
-        <source>grain density</source>
-        <translation>粒子密度</translation>
     </message>
     <message>
         <source>filled depth</source>
@@ -13273,10 +13304,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>m の和 / (m / 真密度) の和</translation>
     </message>
     <message>
-        <source>solid density</source>
-        <translation>真密度</translation>
-    </message>
-    <message>
         <source>height of the fill line over the floor: depth - fill line below rim</source>
         <translation>底から充填線までの高さ：深さ - 縁から充填線まで</translation>
     </message>
@@ -13519,6 +13546,90 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>volume of the mix</source>
         <translation>配合の体積</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>開始質量</translation>
+    </message>
+    <message>
+        <source>washed out</source>
+        <translation>洗い流し</translation>
+    </message>
+    <message>
+        <source>the rest</source>
+        <translation>残り</translation>
+    </message>
+    <message>
+        <source>Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found</source>
+        <translation>Plitt 1971、分配曲線の形。s は設定値で、手ふるいについて公表された値は見つかりませんでした</translation>
+    </message>
+    <message>
+        <source>docs/science/packing.md, one class beta for the bag and its fractions</source>
+        <translation>docs/science/packing.md、袋とその区分に一つの階級ベータ</translation>
+    </message>
+    <message>
+        <source>dry grain</source>
+        <translation>乾いた粒</translation>
+    </message>
+    <message>
+        <source>dry mass = share x dry grain; litres = loose litres per loose litre x dry grain / litre weight</source>
+        <translation>乾燥質量 = 割合 × 乾いた粒。リットル = ばら 1 L あたりのばら L × 乾いた粒 / リットル重量</translation>
+    </message>
+    <message>
+        <source>every pair of openings and every single one; kept: the share between them; usable: what of the bag is kept and wanted; finer in it: what of the kept is finer than wanted; good enough: kept grain within the limits of the verdict</source>
+        <translation>すべての目開きの組と単独の目開き。残る量：その間の割合。使える：袋のうち残して希望の粒度のもの。細かい分：残したもののうち希望より細かいもの。十分か：残した粒が判定の限度内</translation>
+    </message>
+    <message>
+        <source>passing at the coarse end of the wanted grain less what was lost, by mass</source>
+        <translation>希望粒径の上限の通過から損失を引いたもの、質量比</translation>
+    </message>
+    <message>
+        <source>saucer</source>
+        <translation>受け皿</translation>
+    </message>
+    <message>
+        <source>wick</source>
+        <translation>灯芯</translation>
+    </message>
+    <message>
+        <source>tilt</source>
+        <translation>傾き</translation>
+    </message>
+    <message>
+        <source>docs/science/water.md; constants by pot tests, or as the mix gives them</source>
+        <translation>docs/science/water.md。定数は鉢試験による、または配合が示すもの</translation>
+    </message>
+    <message>
+        <source>flooded</source>
+        <translation>湛水</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>排水後</translation>
+    </message>
+    <message>
+        <source>dry, with the pot</source>
+        <translation>乾燥、鉢とも</translation>
+    </message>
+    <message>
+        <source>empty pot</source>
+        <translation>空の鉢</translation>
+    </message>
+    <message>
+        <source>poured</source>
+        <translation>注いだ水</translation>
+    </message>
+    <message>
+        <source>caught</source>
+        <translation>受けた水</translation>
+    </message>
+    <message>
+        <source>water held, measured</source>
+        <translation>保水率、実測</translation>
+    </message>
+    <message>
+        <source>dry mass / volume</source>
+        <translation>乾燥質量 / 体積</translation>
     </message>
 </context>
 </TS>

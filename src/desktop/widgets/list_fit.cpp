@@ -262,9 +262,10 @@ int ListFit::lines_needed(int row, const Widths& widths) const {
 }
 
 void ListFit::let_scroll(bool scrolls) {
-  if (scrolls == scrolls_) return;
   scrolls_ = scrolls;
   QHeaderView& headings = *table_.horizontalHeader();
+  // By what the headings say: a remembered state of theirs may have come back.
+  if (scrolls == (headings.sectionResizeMode(name_column) != QHeaderView::Stretch)) return;
   headings.setSectionResizeMode(name_column, scrolls ? QHeaderView::Interactive : QHeaderView::Stretch);
   if (scrolls) {
     for (const Column& column : columns_)

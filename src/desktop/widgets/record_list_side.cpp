@@ -1,7 +1,6 @@
 #include "record_list_side.hpp"
 
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -10,6 +9,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "flow_line.hpp"
 #include "list_fit.hpp"
 #include "record_table.hpp"
 #include "text.hpp"
@@ -21,22 +21,19 @@ RecordListSide::RecordListSide(RecordBook& book, RecordKind kind, const Names& n
       list_(new RecordListModel(book, kind, {RecordListModel::Column::id, RecordListModel::Column::title, RecordListModel::Column::state}, this)),
       found_(new QSortFilterProxyModel(this)),
       find_(new QLineEdit(this)),
-      tools_(new QHBoxLayout),
+      tools_(new FlowLine(this)),
       table_(new QTableView(this)),
       empty_(new QLabel(names.when_empty, this)) {
   list_->set_state(names.state, std::move(state), names.state_is_figure);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
-  auto* find_label = new QLabel(tr("F&ind"), this);
   find_->setObjectName(names.prefix + QStringLiteral("_find"));
   find_->setPlaceholderText(names.find_hint);
   find_->setAccessibleName(names.find_hint);
   find_->setMinimumHeight(28);
-  find_label->setBuddy(find_);
-  tools_->addWidget(find_label);
-  tools_->addWidget(find_, 1);
-  layout->addLayout(tools_);
+  tools_->add(tr("F&ind"), find_, 1, QStringLiteral("00000000"));
+  layout->addWidget(tools_);
   empty_->setWordWrap(true);
   empty_->setProperty("role", "muted");
   layout->addWidget(empty_);
@@ -63,7 +60,7 @@ QPushButton* RecordListSide::add_button(const QString& object_name, const QStrin
   QString name = text;
   button->setAccessibleName(name.remove(u'&'));
   button->setMinimumHeight(28);
-  tools_->addWidget(button);
+  tools_->add({}, button);
   return button;
 }
 

@@ -5,7 +5,6 @@
 
 #include "models/record_list_model.hpp"
 
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -13,6 +12,8 @@ class QSortFilterProxyModel;
 class QTableView;
 
 namespace gritwright::desktop {
+
+class FlowLine;
 
 /// A list of records with a line to find one and buttons above it. One record is on screen while there is any.
 class RecordListSide : public QWidget {
@@ -56,7 +57,7 @@ class RecordListSide : public QWidget {
   RecordListModel* list_;
   QSortFilterProxyModel* found_;
   QLineEdit* find_;
-  QHBoxLayout* tools_;
+  FlowLine* tools_;
   QTableView* table_;
   QLabel* empty_;
   QString current_;

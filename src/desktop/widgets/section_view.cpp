@@ -148,7 +148,10 @@ void SectionView::add_table(const QString& title, const PrintTable& source) {
   // A number stays beside the others; words may have the rest of the line.
   table->horizontalHeader()->setStretchLastSection(source.numbers.empty() || !source.numbers.back());
   table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  table->setFixedHeight(line * static_cast<int>(source.rows.size()) + table->horizontalHeader()->sizeHint().height() + 4);
+  const int height = line * static_cast<int>(source.rows.size()) + table->horizontalHeader()->sizeHint().height() + 4;
+  table->setFixedHeight(height);
+  // A bar below it must not cover the last row.
+  connect(table->horizontalScrollBar(), &QScrollBar::rangeChanged, table, [table, height](int, int most) { table->setFixedHeight(height + (most > 0 ? table->horizontalScrollBar()->sizeHint().height() : 0)); });
   layout_->addWidget(table);
 }
 

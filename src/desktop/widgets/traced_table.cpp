@@ -1,5 +1,6 @@
 #include "traced_table.hpp"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QPainter>
 #include <QScrollBar>
@@ -27,7 +28,7 @@ class FigureCells : public QStyledItemDelegate {
     whole.text.clear();
     whole.widget->style()->drawControl(QStyle::CE_ItemViewItem, &whole, painter, whole.widget);
     QStyleOptionViewItem words = option;
-    words.rect.adjust(0, 0, -room_at_right(option), 0);
+    words.rect = QStyle::visualRect(option.direction, option.rect, option.rect.adjusted(0, 0, -room_at_right(option), 0));
     words.state &= ~QStyle::State_HasFocus;
     QStyledItemDelegate::paint(painter, words, index);
   }
@@ -85,7 +86,8 @@ int TracedTable::least_width() const { return columns_->least_width() + vertical
 bool TracedTable::says_something(int column) const {
   if (column == 0 || column == stretched_) return true;
   for (int row = 0; row < rowCount(); ++row) {
-    if (const QString text = item(row, column)->text(); !text.isEmpty() && text != QStringLiteral("\u2013")) return true;
+    const QTableWidgetItem* const cell = item(row, column);
+    if (const QString text = cell != nullptr ? cell->text() : QString(); !text.isEmpty() && text != QStringLiteral("\u2013")) return true;
   }
   return rowCount() == 0;
 }
@@ -106,6 +108,16 @@ void TracedTable::show_rows(const RecordTable& rows) {
       setItem(row, column, cell);
     }
   }
+  fit_columns();
+}
+
+void TracedTable::changeEvent(QEvent* event) {
+  QTableWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit_columns();
+}
+
+void TracedTable::fit_columns() {
+  if (columnCount() == 0) return;
   // Measured unwrapped.
   setWordWrap(false);
   const int beside = room_beside_words(fontMetrics());
@@ -115,7 +127,7 @@ void TracedTable::show_rows(const RecordTable& rows) {
     const bool is_shown = says_something(column);
     setColumnHidden(column, !is_shown);
     const int cells = sizeHintForColumn(column) - beside_words_of_cells;
-    const int heading = horizontalHeader()->fontMetrics().horizontalAdvance(rows.table.heading[column]);
+    const int heading = horizontalHeader()->fontMetrics().horizontalAdvance(horizontalHeaderItem(column)->text());
     in_one_line.push_back(is_shown ? std::max(cells, heading) + beside : 0);
     in_two_lines.push_back(is_shown ? std::max(cells, width_of_heading(*this, column)) + beside : 0);
   }

@@ -26,9 +26,13 @@ class TracedTable : public QTableWidget {
  signals:
   void record_wanted(const QString& id);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   [[nodiscard]] bool says_something(int column) const;
   void fit_height(int least);
+  void fit_columns();
 
   int stretched_;
   std::vector<int> figures_;
