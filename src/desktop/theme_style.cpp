@@ -15,6 +15,7 @@ namespace gritwright::desktop {
 
 namespace {
 
+constexpr int before_heading = 5;  // else one at the right would touch the next
 constexpr int least_target = 24;  // pixels, docs/accessibility.md
 
 }  // namespace
@@ -61,6 +62,8 @@ QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option
   if (type == CT_TabBarTab) return usual.expandedTo(QSize(0, least_tab));
   // Between a menu's words and their keys, at every text size.
   if (type == CT_MenuItem) return usual + QSize(2 * option->fontMetrics.averageCharWidth(), 0);
+  const auto* const header = qstyleoption_cast<const QStyleOptionHeader*>(option);
+  if (type == CT_HeaderSection && header != nullptr && (header->textAlignment & Qt::AlignLeft)) return usual + QSize(before_heading, 0);
   return type == CT_PushButton ? usual + QSize(beside_words, 0) : usual;
 }
 
@@ -119,8 +122,7 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
   if (const auto* const header = qstyleoption_cast<const QStyleOptionHeader*>(option); element == CE_HeaderLabel && header != nullptr) {
     // Cut at both ends a heading would pass for another word.
     QStyleOptionHeader fitting = *header;
-    constexpr int before_words = 5;  // else a heading at the right would touch the next one
-    if (header->textAlignment & Qt::AlignLeft) fitting.rect = visualRect(header->direction, header->rect, header->rect.adjusted(before_words, 0, 0, 0));
+    if (header->textAlignment & Qt::AlignLeft) fitting.rect = visualRect(header->direction, header->rect, header->rect.adjusted(before_heading, 0, 0, 0));
     const auto elided = [&](const QString& line) { return header->fontMetrics.elidedText(line, Qt::ElideRight, fitting.rect.width()); };
     const bool breaks = !header->text.contains(u'\n') && elided(header->text) != header->text && header->rect.height() >= 2 * header->fontMetrics.lineSpacing();
     QStringList lines = (breaks ? in_two_lines(header->text) : header->text).split(u'\n');

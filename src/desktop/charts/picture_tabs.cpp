@@ -42,15 +42,13 @@ class PictureStack : public QStackedWidget {
   }
 };
 
-/// As wide as its widest name, and asks for little: were it more than the tabs ask for, the page would change between the two and never come to rest.
+/// As wide as its widest name, and asks for nothing: if the tabs asked for less than it does, the page would change between the two and never come to rest.
 class PictureChooser : public QComboBox {
  public:
   explicit PictureChooser(QWidget* parent) : QComboBox(parent) { setSizeAdjustPolicy(AdjustToContents); }
 
   [[nodiscard]] QSize minimumSizeHint() const override {
-    constexpr int least_signs = 12;
-    const QSize hint = QComboBox::minimumSizeHint();
-    return {std::min(hint.width(), least_signs * fontMetrics().averageCharWidth()), hint.height()};
+    return {0, QComboBox::minimumSizeHint().height()};
   }
 };
 

@@ -271,11 +271,11 @@ void RecipesPanel::fit() {
   const int least = 12 * fontMetrics().averageCharWidth();
   const int room = table_->viewport()->width() - taken;
   // Sides that leave it less room come below each other.
-  // Where the least window has no room for both even so, the sentences below tell alone what the chosen recipe misses.
-  constexpr int least_window = 940;
-  table_->setMinimumWidth(std::min(least_window, taken + 2 * least + 2 * table_->frameWidth()));
+  const int least_alone = 10 * fontMetrics().averageCharWidth();
+  table_->setMinimumWidth(taken + least_alone + 2 * table_->frameWidth());
+  // In large text recipes are in sight at once rather than all their columns: the sentences below tell alone what the chosen one misses.
   table_->setColumnHidden(misses, room < 2 * least);
-  const bool fits = room >= (table_->isColumnHidden(misses) ? least : 2 * least);
+  const bool fits = room >= least_alone;
   for (const int column : {int(parts), int(misses)}) {
     header->setSectionResizeMode(column, fits ? QHeaderView::Stretch : QHeaderView::Interactive);
     if (!fits) table_->setColumnWidth(column, least);
