@@ -2,8 +2,8 @@
 #include "gritwright/report/explanations.hpp"
 
 #include <catch2/catch.hpp>
+#include <charconv>
 #include <cmath>
-#include <cstdlib>
 #include <map>
 #include <string>
 #include <tuple>
@@ -30,7 +30,7 @@ std::map<std::string, double> inputs_of(const std::vector<Explanation>& list, co
   std::map<std::string, double> inputs;
   for (const Explanation& explanation : list)
     if (explanation.figure == figure)
-      for (const auto& [name, value] : explanation.inputs) inputs[name] = std::strtod(value.c_str(), nullptr);
+      for (const auto& [name, value] : explanation.inputs) std::from_chars(value.data(), value.data() + value.size(), inputs[name]);  // whatever the locale
   return inputs;
 }
 
