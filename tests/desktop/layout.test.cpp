@@ -145,6 +145,19 @@ TEST_CASE("A table's headings are two lines high only where one of them needs tw
   });
 }
 
+TEST_CASE("The season says how its figures come about", "[layout][day_page]") {
+  OpenWindow open;
+  open_invented_nursery(open);
+  open.trigger("action_page_day");
+  auto* tabs = open.find<QTabWidget>("day_tabs");
+  tabs->setCurrentIndex(tabs->count() - 1);
+  QApplication::processEvents();
+  auto* how = open.find<QToolButton>("how_season");
+  REQUIRE(how->isEnabled());
+  how->click();
+  CHECK(open.find<QLabel>("explanation_text")->text().contains(QStringLiteral("docs/science/repotting-day.md")));
+}
+
 TEST_CASE("How the figures of a large day come about fits the screen and scrolls, what to read on in sight", "[layout]") {
   OpenWindow open;
   open_invented_nursery(open);

@@ -39,6 +39,7 @@
 #include "widgets/flow_line.hpp"
 #include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
+#include "widgets/how_button.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_table.hpp"
 #include "widgets/section_view.hpp"
@@ -558,7 +559,12 @@ QWidget* DayPage::season_tab() {
   season_ = new SectionView(QStringLiteral("season_view"), tr("Season"), tab);
   layout->addWidget(season_, 1);
   auto* print = push_button(tab, "season_print", tr("Season sheet..."), tr("Write the season as PDF"));
-  layout->addWidget(print, 0, Qt::AlignLeft);
+  season_how_ = new HowButton([this] { return season_figure_; }, tab);
+  auto* line = new QHBoxLayout;
+  line->addWidget(print);
+  line->addWidget(season_how_);
+  line->addStretch(1);
+  layout->addLayout(line);
   connect(print, &QPushButton::clicked, this, [this] { choose_file(DaySheet::season); });
   return tab;
 }

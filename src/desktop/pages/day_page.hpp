@@ -30,6 +30,7 @@ struct DayLine;
 class DayTreesModel;
 class FigurePanel;
 class GoneNotice;
+class HowButton;
 class RecordForm;
 class SectionView;
 
@@ -174,6 +175,8 @@ class DayPage : public QWidget {
   SectionView* lifts_ = nullptr;
   SectionView* computed_list_ = nullptr;
   SectionView* season_ = nullptr;
+  HowButton* season_how_ = nullptr;
+  Figure season_figure_;  ///< where the season's figures come from
   QPushButton* find_parts_ = nullptr;
   QListWidget* evening_ = nullptr;
   QListWidget* morning_ = nullptr;

@@ -32,6 +32,7 @@
 #include "widgets/explanation_popup.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/gone_notice.hpp"
+#include "widgets/how_button.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/section_view.hpp"
 #include "workers/stopped_work.hpp"
@@ -440,11 +441,13 @@ void DayPage::show_season_answer() {
     return;
   }
   std::vector<PrintSection> sections;
+  season_figure_ = {QStringLiteral("season"), tr("Season"), {}, {}, {}};
   QString instead = tr("No tree is due by then, as far as the record knows.");
   if (!ground.season.ground.trees.empty()) {
     const auto answer = work_out(ground.season);
     if (answer) {
       sections = season_sheet(ground.season, *answer, units_, translated).sections;
+      season_figure_.explanations = explain(ground.season, *answer);
       ask_season_ranges(ground);
       if (season_ranges_) {
         for (PrintSection& more : litres_certainty(*season_ranges_, answer->mixes, answer->components, units_)) sections.push_back(std::move(more));
@@ -457,6 +460,7 @@ void DayPage::show_season_answer() {
     for (const LeftOutTree& tree : ground.left_out) left.blocks.emplace_back(PrintText{tree.tree + " " + tree.reason.toStdString()});
     sections.push_back(std::move(left));
   }
+  season_how_->set_figure(season_figure_);
   season_->show_sections(sections, instead);
 }
 

@@ -50,7 +50,7 @@ RecordListSide::RecordListSide(RecordBook& book, RecordKind kind, const Names& n
   connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RecordListSide::choose);
   // After the list has read the change itself.
   connect(&book, &RecordBook::changed, this, &RecordListSide::keep_selection);
-  new ListFit(*table_, {{0, QStringLiteral("WW-000")}, {2, names.widest_state}});
+  new ListFit(*table_, {{0, QStringLiteral("WW-000")}, {2, names.widest_state, true}});
   keep_selection();
 }
 
