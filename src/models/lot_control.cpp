@@ -43,23 +43,26 @@ const std::optional<double>& LotFigures::of(LotFigure figure) const {
   return air;
 }
 
-LotFigures lot_figures(const Grading& grading, const Band& wanted, const std::optional<GrainProperties>& grain,
-                       const RetentionConstants& water) {
+Mix lot_alone(const Grading& grading, const GrainProperties& grain) {
+  Mix alone;
+  alone.components.push_back({"", Parts(1), grain, grading, {}});
+  return alone;
+}
+
+LotFigures lot_figures(const Grading& grading, const Band& wanted, const std::optional<GrainProperties>& grain, MassShare lost) {
   LotFigures figures;
   if (const auto size = percentile(grading, 50)) figures.d50_mm = in_mm(*size);
   const auto packing = fraction_packing(grading, grain ? std::optional(dry_bulk_density(*grain)) : std::nullopt,
                                         grain ? grain->particle_density : std::nullopt);
-  if (const auto verdict = judge(grading, wanted, {}, {}, packing.of).value) {
+  if (const auto verdict = judge(grading, wanted, {}, {}, packing.of, lost).value) {
     figures.dust = verdict->finer.value();
     figures.usable = verdict->usable.value();
   }
   if (!grain) return figures;
-  Mix alone;
-  alone.components.push_back({"", Parts(1), *grain, grading, {}});
-  alone.water = water;
+  const Mix alone = lot_alone(grading, *grain);
   const auto state = mix_state(alone);
   if (!state) return figures;
-  if (const auto in_column = mix_in_column(*state, water, lot_depth)) figures.air = in_column->air_filled_porosity.value();
+  if (const auto in_column = mix_in_column(*state, alone.water, lot_depth)) figures.air = in_column->air_filled_porosity.value();
   return figures;
 }
 

@@ -96,3 +96,11 @@ TEST_CASE("A lot without densities is judged by its grading alone", "[lot_contro
   CHECK(figures.usable);
   CHECK_FALSE(figures.air);
 }
+
+TEST_CASE("What was lost is no dust of a lot, as in its verdict", "[lot_control][law]") {
+  const MassShare lost(0.03);
+  const auto judged = judge(bag(5, 60), wanted, {}, {}, {}, lost).value;
+  REQUIRE(judged);
+  CHECK(lot_figures(bag(5, 60), wanted, {}, lost).dust == judged->finer.value());
+  CHECK_THAT(*lot_figures(bag(5, 60), wanted).dust - *lot_figures(bag(5, 60), wanted, {}, lost).dust, WithinAbs(0.03, 1e-12));
+}

@@ -49,9 +49,11 @@ struct LotFigures {
 /// Straight walls of this depth compare the air of lots.
 inline constexpr Depth lot_depth = depth_cm(6);
 
-/// `grain` where it is known, for the air; a grading by itself has none.
-[[nodiscard]] LotFigures lot_figures(const Grading& grading, const Band& wanted, const std::optional<GrainProperties>& grain = {},
-                                     const RetentionConstants& water = {});
+/// `grain` where it is known, for the air; a grading by itself has none. `lost` as in judge.
+[[nodiscard]] LotFigures lot_figures(const Grading& grading, const Band& wanted, const std::optional<GrainProperties>& grain = {}, MassShare lost = MassShare(0));
+
+/// The mix of nothing else, by the usual constants, whose air is compared.
+[[nodiscard]] Mix lot_alone(const Grading& grading, const GrainProperties& grain);
 
 /// A lot outside what is usual for its material.
 struct LotFinding {

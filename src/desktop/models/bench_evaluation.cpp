@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/measured_properties.hpp"
 #include "gritwright/models/pot_notes.hpp"
@@ -227,6 +228,11 @@ void evaluate_pot(BenchEvaluation& evaluation) {
 const Grading* ComponentEvaluation::grading() const {
   if (pooled) return &pooled->grading;
   return analysis ? &analysis->grading : nullptr;
+}
+
+MassShare ComponentEvaluation::lost() const {
+  if (pooled) return lost_share(*pooled);
+  return analysis ? lost_share(*analysis) : MassShare(0);
 }
 
 ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalogue& catalogue) {

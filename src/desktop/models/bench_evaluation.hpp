@@ -62,6 +62,8 @@ struct ComponentEvaluation {
 
   /// All finished samples taken as one, else the one there is; null without a curve.
   [[nodiscard]] const Grading* grading() const;
+  /// Of that curve, what was found nowhere; nothing without a curve.
+  [[nodiscard]] MassShare lost() const;
 };
 
 /// A jug of a kept mix that was worked in; it holds for the same components in the same parts.

@@ -39,7 +39,7 @@ const std::vector<LotFigures>& EarlierLots::figures(const std::vector<EarlierTes
   grain_ = grain;
   earlier_ = earlier;
   figures_.clear();
-  for (const EarlierTest& test : earlier_) figures_.push_back(lot_figures(test.grading, band, grain));
+  for (const EarlierTest& test : earlier_) figures_.push_back(lot_figures(test.grading, band, grain, test.lost));
   return figures_;
 }
 
@@ -58,7 +58,7 @@ std::vector<LotPoint> lot_points(const Bench& bench) {
     const EarlierTest& test = earlier[i];
     if (!printed || !test.printed_size || printed == test.printed_size) points.push_back({test.bag, test.day, figures[i]});
   }
-  if (has_lot(component)) points.push_back({bench.state().components[static_cast<std::size_t>(bench.current_component())].name, {}, lot_figures(*component->grading(), *band, grain)});
+  if (has_lot(component)) points.push_back({bench.state().components[static_cast<std::size_t>(bench.current_component())].name, {}, lot_figures(*component->grading(), *band, grain, component->lost())});
   return points;
 }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <initializer_list>
 
+#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/measured_properties.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
@@ -41,7 +42,7 @@ std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::
     if (stored.empty()) continue;
     const auto analysis = analyse(stored.back().record.test);
     const auto bag = workbook.find(Id<Bag>{line.ref.id});
-    if (analysis) tests.push_back({to_qt(line.ref.id), to_qt(line.day), analysis->grading, bag ? bag->record.printed_size : std::nullopt});
+    if (analysis) tests.push_back({to_qt(line.ref.id), to_qt(line.day), analysis->grading, bag ? bag->record.printed_size : std::nullopt, lost_share(*analysis)});
   }
   return tests;
 }

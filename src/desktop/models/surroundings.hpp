@@ -16,6 +16,7 @@ struct EarlierTest {
   QString day;
   Grading grading;
   std::optional<SizeBand> printed_size = {};  ///< on the bag
+  MassShare lost{};                           ///< found nowhere, though the curve has it as finer than every sieve
   friend bool operator==(const EarlierTest&, const EarlierTest&) = default;
 };
 

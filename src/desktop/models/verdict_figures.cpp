@@ -9,7 +9,6 @@
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/litres.hpp"
-#include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/report/explanations.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "lot_history.hpp"
@@ -194,7 +193,7 @@ std::optional<GradedBag> graded_bag(const Bench& bench) {
   const auto particle = component.component ? component.component->grain.particle_density : component.test->particle_density;
   const Grading& grading = *component.grading();
   GradedBag graded{grading, fraction_packing(grading, bulk, particle), bulk, particle, {}, bench.evaluation().band};
-  graded.lost = component.pooled ? lost_share(*component.pooled) : lost_share(*component.analysis);
+  graded.lost = component.lost();
   if (graded.band) graded.band = snapped(*graded.band, sieves_at_hand(grading, bench.surroundings().owned_sieves));
   return graded;
 }
