@@ -110,6 +110,7 @@ class CalibrateVerb final : public Verb {
     std::vector<CalibrationTest> for_fit;
     CalibrationPrior prior;
     if (mix) prior.constants = mix->water;
+    report.prior = prior.constants;
     for (std::size_t i = 0; i < file->readings.size(); ++i) {
       const WrittenPotReading& reading = file->readings[i];
       const std::string where = file->readings.size() > 1 ? reading.date.value_or("test " + std::to_string(i + 1)) : "";

@@ -95,9 +95,8 @@ PotInputs fitted_to(const CalibrationReport& report) {
   for (const ReportedTest& test : report.tests) {
     if (test.measured.container_capacity) inputs.emplace_back(test.name.empty() ? GRITWRIGHT_TEXT("water held, measured") : test.name, percent_text(test.measured.container_capacity->value()));
   }
-  const RetentionConstants prior;
-  inputs.emplace_back("k0", fmt::format("{:.3g} cm mm", prior.k_cm_mm));
-  inputs.emplace_back("w0", fmt::format("{:.3g}", prior.grain_fill));
+  inputs.emplace_back("k0", fmt::format("{:.3g} cm mm", report.prior.k_cm_mm));
+  inputs.emplace_back("w0", fmt::format("{:.3g}", report.prior.grain_fill));
   return inputs;
 }
 

@@ -85,3 +85,18 @@ TEST_CASE("A pot test without volume or container is refused at its place", "[cl
   CHECK(answer.exit == Exit::input_refused);
   CHECK(answer.err.find("volume_ml") != std::string::npos);
 }
+
+TEST_CASE("What a calibration says it starts from is the mix's own constants where it has some", "[cli][calibrate][regression]") {
+  const Answer answer = run({"calibrate", "-", "--json", "--explain"}, R"({"format":"gritwright/pot-test/1","volume_ml":1000,"depth_cm":6,"tare_g":120,"dry_g":720,
+    "flooded_g":1290,"drained_g":1035,"mix":{"format":"gritwright/mix/1","water":{"k_cm_mm":14,"grain_fill":0.5},"components":[{"name":"pumice","parts":1,
+    "bulk_density_g_l":600,"particle_density_g_l":1100,"skeletal_density_g_l":2350,
+    "grading":[{"aperture_mm":6.3,"passing":100},{"aperture_mm":4,"passing":45},{"aperture_mm":2,"passing":0}]}]}})");
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  std::string of_k;
+  for (const auto& explanation : answer.json()["explanations"]) {
+    if (explanation["figure"] == "k_cm_mm") of_k += explanation.dump();
+  }
+  INFO(of_k);
+  CHECK(of_k.find("14 cm mm") != std::string::npos);
+}

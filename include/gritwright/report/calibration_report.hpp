@@ -29,6 +29,7 @@ struct ReportedTest {
 struct CalibrationReport {
   std::vector<ReportedTest> tests;
   std::optional<Calibration> calibration;
+  RetentionConstants prior;  ///< where the fit began
   PredictionScores scores;  ///< of the air that drained
 };
 
