@@ -1,21 +1,22 @@
 #include "window_memory.hpp"
 
-#include <QHeaderView>
 #include <QMainWindow>
 #include <QSettings>
 #include <QSplitter>
 #include <QTableView>
 
 #include "widgets/folding_sides.hpp"
+#include "widgets/list_fit.hpp"
 
 namespace gritwright::desktop {
 
 namespace {
 
 QString key_of(const QObject& thing) { return QStringLiteral("layout/") + thing.objectName(); }
+QString columns_key_of(const QObject& table) { return QStringLiteral("columns/") + table.objectName(); }
 
-/// Lists of the record keep their columns; tables that fit themselves to what they show do not.
-bool keeps_columns(const QTableView& table) { return table.objectName() == QStringLiteral("bags_table") || table.objectName() == QStringLiteral("log_table"); }
+/// Of a list of the record, which keeps the columns that were dragged; null for tables that fit themselves to what they show.
+ListFit* kept_columns(const QTableView& table) { return table.objectName().isEmpty() ? nullptr : table.findChild<ListFit*>(QString(), Qt::FindDirectChildrenOnly); }
 
 }  // namespace
 
@@ -25,8 +26,11 @@ void remember_layout(const QMainWindow& window) {
     if (!splitter->objectName().isEmpty() && !is_part_of_folded(*splitter)) settings.setValue(key_of(*splitter), splitter->saveState());
   }
   for (const QTableView* table : window.findChildren<QTableView*>()) {
-    // Broken into lines it is as large text or a narrow window make it.
-    if (keeps_columns(*table) && !table->wordWrap()) settings.setValue(key_of(*table), table->horizontalHeader()->saveState());
+    if (ListFit* fit = kept_columns(*table)) {
+      QVariantList widths;
+      for (const int width : fit->dragged()) widths << width;
+      settings.setValue(columns_key_of(*table), widths);
+    }
   }
 }
 
@@ -36,7 +40,11 @@ void restore_layout(QMainWindow& window) {
     if (settings.contains(key_of(*splitter))) splitter->restoreState(settings.value(key_of(*splitter)).toByteArray());
   }
   for (QTableView* table : window.findChildren<QTableView*>()) {
-    if (keeps_columns(*table) && settings.contains(key_of(*table))) table->horizontalHeader()->restoreState(settings.value(key_of(*table)).toByteArray());
+    if (ListFit* fit = kept_columns(*table)) {
+      QList<int> widths;
+      for (const QVariant& width : settings.value(columns_key_of(*table)).toList()) widths << width.toInt();
+      fit->bring_back(widths);
+    }
   }
 }
 

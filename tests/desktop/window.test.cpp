@@ -368,6 +368,24 @@ TEST_CASE("Dragged dividers and columns are there again in the next window", "[w
   CHECK(open.find<QTableView>("bags_table")->columnWidth(0) == column);
 }
 
+TEST_CASE("A column that nobody dragged follows what it holds, in the next window too", "[window][regression]") {
+  {
+    OpenWindow open(Start::mixes);
+    open.trigger("action_page_bags");
+    open.window.close();
+  }
+  OpenWindow open(Start::mixes);
+  open.trigger("action_page_bags");
+  auto* table = open.find<QTableView>("bags_table");
+  const int before = table->columnWidth(0);
+  Bag bag;
+  bag.material = "pumice";
+  bag.received = "2026-02-10";
+  open.record->add(bag, QStringLiteral("bag"), QStringLiteral("PUMICE-2026-0001"));
+  QApplication::processEvents();
+  CHECK(table->columnWidth(0) > before);
+}
+
 TEST_CASE("A demonstration says that it is one", "[window]") {
   OpenWindow open;
   open.window.mark_as_demonstration();

@@ -50,9 +50,20 @@ ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_on
   connect(table_.model(), &QAbstractItemModel::rowsRemoved, this, [this] { look_again(0); });
   constexpr int pause_in_typing = 300;  // milliseconds
   connect(table_.model(), &QAbstractItemModel::dataChanged, this, [this] { look_again(pause_in_typing); });
-  dragged_.assign(columns_.size(), 0);
+  dragged_.fill(0, static_cast<qsizetype>(columns_.size()));
   measure();
   show_wide();
+}
+
+QList<int> ListFit::dragged() {
+  note_dragged();
+  return dragged_;
+}
+
+void ListFit::bring_back(const QList<int>& dragged) {
+  if (dragged.size() != dragged_.size()) return;
+  dragged_ = dragged;
+  if (!is_narrow_) show_wide();
 }
 
 int ListFit::advance(const QString& text) const { return table_.fontMetrics().horizontalAdvance(text); }
@@ -135,18 +146,11 @@ int ListFit::longest_word_of_names() const {
 
 bool ListFit::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize && watched == table_.viewport()) fit();
-  if (event->type() == QEvent::Show && watched == &table_) {
-    fit();
-    // The window brings the remembered columns back only after its parts are shown.
-    if (!std::exchange(was_shown_, true)) {
-      fitted_to_ = -1;
-      again_.start(0);
-    }
-  }
-  // A table is told so when it is shown first, too; then its remembered columns are there already.
+  if (event->type() == QEvent::Show && watched == &table_) fit();
+  // A table is told so when it is shown first, too.
   if (event->type() == QEvent::FontChange && watched == &table_ && table_.font() != font_) {
     font_ = table_.font();
-    dragged_.assign(columns_.size(), 0);
+    dragged_.fill(0);
     measure();
     show_wide();
     fit();
@@ -159,7 +163,7 @@ void ListFit::look_again(int after) {
   if (const bool is_due = again_.isActive() && again_.interval() == 0; !is_due) again_.start(after);
 }
 
-// Before it is laid out it has some width or other, and its remembered columns are not there yet.
+// Before it is laid out it has some width or other.
 void ListFit::fit() {
   if (!table_.isVisible()) return;
   if (!is_measured_) measure();
@@ -174,12 +178,12 @@ void ListFit::fit() {
   else show_wide();
 }
 
-// Nobody drags by less than a letter; what the content then was may have been remembered.
+// Nobody drags by less than a letter.
 void ListFit::note_dragged() {
   if (is_narrow_) return;
   for (std::size_t at = 0; at < columns_.size(); ++at) {
     const int width = table_.columnWidth(columns_[at].column);
-    if (std::abs(width - set_[at]) > table_.fontMetrics().averageCharWidth()) dragged_[at] = width;
+    if (std::abs(width - set_[at]) > table_.fontMetrics().averageCharWidth()) dragged_[static_cast<qsizetype>(at)] = width;
   }
 }
 
@@ -189,7 +193,8 @@ void ListFit::show_wide() {
   let_scroll(false);
   set_.clear();
   for (std::size_t at = 0; at < columns_.size(); ++at) {
-    set_.push_back(dragged_[at] > 0 ? dragged_[at] : wide(at));
+    const int dragged = dragged_[static_cast<qsizetype>(at)];
+    set_.push_back(dragged > 0 ? dragged : wide(at));
     table_.setColumnWidth(columns_[at].column, set_[at]);
   }
   set_lines({1});

@@ -1,5 +1,6 @@
 #pragma once
 #include <QFont>
+#include <QList>
 #include <QObject>
 #include <QString>
 #include <QTimer>
@@ -15,6 +16,7 @@ namespace gritwright::desktop {
 /// Keeps the names in a list of the record readable. They stand in the second column, which takes what room the others leave; where large text or a narrow
 /// window leaves too little, a row gets as many lines as its words need, those of the others are broken where that saves lines, and at last the list scrolls sideways.
 class ListFit : public QObject {
+  Q_OBJECT
  public:
   struct Column {
     int column;
@@ -24,6 +26,10 @@ class ListFit : public QObject {
 
   /// Lives as long as the table. `names_in_one_line`: so many signs of a name must have room where not all names are looked at, else rows get more lines.
   ListFit(QTableView& table, std::vector<Column> columns, int names_in_one_line = 13);
+
+  /// Widths of the columns in the order they were given; 0 for those nobody dragged, which follow what they hold.
+  [[nodiscard]] QList<int> dragged();
+  void bring_back(const QList<int>& dragged);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -67,13 +73,12 @@ class ListFit : public QObject {
   int names_in_one_line_;
   std::vector<std::vector<Words>> rows_;  ///< of those looked at, the names' first
   std::vector<int> set_;                  ///< widths of the others, as they were set in a wide window
-  std::vector<int> dragged_;              ///< 0 for those that were not dragged
+  QList<int> dragged_;                    ///< 0 for those that were not dragged
   QFont font_;
   QTimer again_;
   int blank_ = 0;
   int fitted_to_ = -1;
   bool is_measured_ = false;
-  bool was_shown_ = false;
   bool is_narrow_ = false;
   bool scrolls_ = false;
 };
