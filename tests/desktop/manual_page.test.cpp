@@ -3,7 +3,9 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QStackedWidget>
+#include <QTextBlock>
 #include <QTextBrowser>
+#include <QTextDocument>
 #include <QToolButton>
 #include <filesystem>
 #include <set>
@@ -123,6 +125,22 @@ TEST_CASE("The search finds a word in the manual, marks it, and says when it is 
   CHECK(list->count() == 0);
   manual.search({});
   CHECK(list->count() == all);
+}
+
+TEST_CASE("Links in the manual are underlined, not only coloured", "[manual][accessibility]") {
+  OpenWindow open;
+  open.press(Qt::Key_F1);
+  const QTextDocument& page = *open.find<QTextBrowser>("manual_text")->document();
+  int links = 0;
+  for (QTextBlock block = page.begin(); block.isValid(); block = block.next()) {
+    for (auto at = block.begin(); !at.atEnd(); ++at) {
+      const QTextCharFormat format = at.fragment().charFormat();
+      if (!format.isAnchor()) continue;
+      ++links;
+      CHECK(format.fontUnderline());
+    }
+  }
+  CHECK(links > 0);
 }
 
 TEST_CASE("A link that is not part of the manual is not followed", "[manual][refuses]") {

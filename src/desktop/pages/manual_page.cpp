@@ -11,9 +11,15 @@
 #include <QRegularExpression>
 #include <QSplitter>
 #include <QStyledItemDelegate>
+#include <QTextBlock>
 #include <QTextBrowser>
+#include <QTextCharFormat>
+#include <QTextCursor>
+#include <QTextDocument>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 #include "widgets/flow_line.hpp"
 
@@ -31,6 +37,24 @@ QString text_of(const QString& page) {
 QString title_of(const QString& markdown) { return markdown.section(u'\n', 0, 0).remove(QRegularExpression(QStringLiteral("^#+ "))); }
 
 QStringList words_in(const QString& typed) { return typed.split(u' ', Qt::SkipEmptyParts); }
+
+/// By more than their colour.
+void underline_links(QTextDocument& document) {
+  QTextCharFormat underlined;
+  underlined.setFontUnderline(true);
+  QTextCursor cursor(&document);
+  for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+    std::vector<std::pair<int, int>> links;
+    for (auto at = block.begin(); !at.atEnd(); ++at) {
+      if (at.fragment().charFormat().isAnchor()) links.emplace_back(at.fragment().position(), at.fragment().length());
+    }
+    for (const auto& [from, length] : links) {
+      cursor.setPosition(from);
+      cursor.setPosition(from + length, QTextCursor::KeepAnchor);
+      cursor.mergeCharFormat(underlined);
+    }
+  }
+}
 
 }  // namespace
 
@@ -116,6 +140,7 @@ ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
     if (list_->count() > 0) list_->setCurrentRow(0);
   });
   connect(list_, &QListWidget::currentRowChanged, this, &ManualPage::choose);
+  connect(reader_, &QTextBrowser::sourceChanged, this, [this] { underline_links(*reader_->document()); });
   connect(reader_, &QTextBrowser::anchorClicked, this, &ManualPage::follow);
   connect(reader_, &QTextBrowser::backwardAvailable, back, &QWidget::setEnabled);
   connect(back, &QPushButton::clicked, this, [this] {
