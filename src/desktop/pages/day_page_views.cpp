@@ -461,11 +461,13 @@ void DayPage::show_season_answer() {
     sections.push_back(std::move(left));
   }
   season_how_->set_figure(season_figure_);
+  season_how_->setVisible(!season_figure_.explanations.empty());
   season_->show_sections(sections, instead);
 }
 
 void DayPage::show_season() {
   tabs_->setCurrentIndex(tabs_->count() - 1);
+  season_form_->findChild<QWidget*>(QStringLiteral("season_until"))->setFocus();
   show_season_answer();
 }
 
