@@ -128,4 +128,11 @@ std::vector<Explanation> explain(const CalibrationReport& report) {
   return list;
 }
 
+Explanation explain_score(std::span<const std::pair<std::string, PredictedAndMeasured>> tests) {
+  Explanation explanation{"score", GRITWRIGHT_TEXT("mean of predicted - measured air over the tests, and the root of its mean square; predicted by the usual constants, so that no test foretells itself"), {},
+                          "docs/science/calibration.md"};
+  for (const auto& [name, air] : tests) explanation.inputs.emplace_back(name, percent_text(air.predicted.value()) + " - " + percent_text(air.measured.value()));
+  return explanation;
+}
+
 }  // namespace gritwright

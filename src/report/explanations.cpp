@@ -87,6 +87,11 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   return list;
 }
 
+Explanation explain_size(const Grading& grading, double percent) {
+  return {"d" + figure(percent, 0), GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated"), reading_of(grading, percent),
+          "docs/science/grading.md"};
+}
+
 std::vector<Explanation> explain(const Screening& screening, Sharpness sharpness) {
   const auto share = [](const ScreenedFraction& fraction) { return percent_text(fraction.share.value()); };
   std::vector<std::pair<std::string, std::string>> masses;

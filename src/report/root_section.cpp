@@ -50,6 +50,15 @@ std::string new_mix_only_text(const RootSection& section, const Translate& trans
   return words(GRITWRIGHT_TEXT("new mix only, {share} of the pot"), {{"share", percent_text(section.new_mix_share, 0)}});
 }
 
+std::vector<Explanation> explain(const RootSection& section) {
+  const auto share = [](Porosity value) { return percent_text(value.value()); };
+  const std::pair<std::string, std::string> held{GRITWRIGHT_TEXT("water held"), share(section.water.container_capacity)};
+  return {{"container_capacity", GRITWRIGHT_TEXT("mean of theta(z) over what the new mix fills: the pot's area at each height less that of the kept root mass"),
+           {{GRITWRIGHT_TEXT("filled depth"), depth_text(section.pot.fill_line, UnitSystem::metric)}, {GRITWRIGHT_TEXT("new mix, of the pot"), percent_text(section.new_mix_share)}, held},
+           "docs/science/water.md"},
+          {"air_filled_porosity", GRITWRIGHT_TEXT("theta(0) - water held: the share that drains"), {{"theta(0)", share(section.water.theta_0)}, held}, "docs/science/water.md"}};
+}
+
 PrintDrawing root_section_drawing(const RootSection& section, UnitSystem units, const Translate& translate) {
   const Words words{translate, units};
   double half_cm = 0;

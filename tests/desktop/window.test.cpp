@@ -251,6 +251,25 @@ TEST_CASE("Every picture has a table twin and one sentence that says what it sho
   }
 }
 
+TEST_CASE("Every picture says how so: formula, numbers and source of what it shows", "[window][accessibility]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.window.record_pages()->put_in_mix(QStringLiteral("P-03"));
+  int explained_ones = 0;
+  for (PictureTabs* tabs : open.window.findChildren<PictureTabs*>()) {
+    for (int i = 0; i < tabs->count(); ++i) {
+      tabs->setCurrentIndex(i);
+      const Figure figure = tabs->picture().how();
+      INFO(tabs->picture().title.toStdString());
+      CHECK_FALSE(figure.label.isEmpty());
+      CHECK(figure.explanations.empty() != figure.reason.isEmpty());
+      explained_ones += figure.explanations.empty() ? 0 : 1;
+      for (const Explanation& one : figure.explanations) CHECK_FALSE(one.source.empty());
+    }
+  }
+  CHECK(explained_ones >= 4);
+}
+
 TEST_CASE("The test sheet names the bag, every sieve and the verdict, and prints to PDF", "[window]") {
   OpenWindow open;
   open.bench.open(complete_bench());

@@ -12,6 +12,7 @@
 
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "gritwright/report/lot_report.hpp"
 #include "gritwright/report/mix_report.hpp"
 
 using namespace gritwright;
@@ -132,4 +133,39 @@ TEST_CASE("Volume, litre weight, pores and exchange of a mix follow from what is
   const auto exchange = inputs_of(list, "cec_meq_l");
   // "62.3 % x 20 meq/100 g": its share first.
   CHECK(exchange.at("litre weight") / 1000 * 10 * (exchange.at("akadama") * 20 + exchange.at("pumice") * 5) / 100 == Approx(state->settled->cation_exchange->value()).epsilon(0.01));
+}
+
+TEST_CASE("A lot's figures and where they usually lie follow from what is listed behind them", "[explanations][law]") {
+  const Band wanted{aperture_mm(2), aperture_mm(5.6)};
+  GrainProperties grain;
+  grain.bulk_density = bulk_g_l(600);
+  grain.particle_density = particle_g_l(1140);
+  grain.skeletal_density = skeletal_g_l(2350);
+  std::vector<LotFigures> earlier;
+  std::vector<double> dust;
+  for (const double moved : {0.0, 0.02, -0.01, 0.03, 0.01}) {
+    Grading lot = invented_curve();
+    lot.points[2].passing = Passing(lot.points[2].passing.value() + moved);
+    earlier.push_back(lot_figures(lot, wanted, grain));
+    dust.push_back(*earlier.back().dust);
+  }
+  const auto list = explain_lot(invented_curve(), wanted, grain, MassShare(0.02), earlier);
+  const LotFigures last = lot_figures(invented_curve(), wanted, grain, MassShare(0.02));
+  auto finer = inputs_of(list, "finer");
+  CHECK(finer.at("passing at 2 mm") - finer.at("lost") == Approx(100 * *last.dust).margin(0.11));
+  CHECK(inputs_of(list, "d50").at("D50") == Approx(*last.d50_mm).margin(0.006));
+  auto air = inputs_of(list, "air_filled_porosity");
+  CHECK(air.at("theta(0)") - air.at("water held") == Approx(100 * *last.air).margin(0.11));
+  REQUIRE(list[1].figure == "usual");
+  auto usual = inputs_of({list[1]}, "usual");
+  CHECK(usual.at("mean") == Approx(100 * usual_range(dust)->mean).margin(0.06));
+  CHECK(usual.at("mean") + 2.66 * usual.at("mean step") == Approx(usual.at("usual to")).margin(0.25));
+  CHECK(usual.at("mean") - 2.66 * usual.at("mean step") == Approx(usual.at("usual from")).margin(0.25));
+}
+
+TEST_CASE("Of few lots no usual range is told, and of a lot without densities no air", "[explanations]") {
+  for (const Explanation& one : explain_lot(invented_curve(), {aperture_mm(2), aperture_mm(5.6)}, {}, MassShare(0), {})) {
+    CHECK(one.figure != "usual");
+    CHECK(one.figure != "air");
+  }
 }

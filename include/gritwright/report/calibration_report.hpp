@@ -1,6 +1,8 @@
 #pragma once
 #include <optional>
+#include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "gritwright/models/calibration.hpp"
@@ -36,5 +38,8 @@ struct CalibrationReport {
 /// Measured beside predicted, then the fitted constants with their ranges.
 [[nodiscard]] std::string calibration_text(const CalibrationReport& report, UnitSystem units);
 [[nodiscard]] std::vector<Explanation> explain(const CalibrationReport& report);
+
+/// How predicted air fared over tests, each with its name. Key score.
+[[nodiscard]] Explanation explain_score(std::span<const std::pair<std::string, PredictedAndMeasured>> tests);
 
 }  // namespace gritwright

@@ -22,6 +22,9 @@ struct Explanation {
 /// Loss, percentages, percentiles and the coefficient of uniformity of a worked-out sieve test.
 [[nodiscard]] std::vector<Explanation> explain(const SieveAnalysis& analysis);
 
+/// The size that so much of a curve is finer than, 0..100, with the sieves it is read between. Key d10, d50 and the like.
+[[nodiscard]] Explanation explain_size(const Grading& grading, double percent);
+
 /// Partition and loose litres of the fractions, screened so sharply.
 [[nodiscard]] std::vector<Explanation> explain(const Screening& screening, Sharpness sharpness = {});
 

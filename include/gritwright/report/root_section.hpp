@@ -1,10 +1,12 @@
 #pragma once
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/mix_ranges.hpp"
 #include "gritwright/models/root_views.hpp"
+#include "gritwright/report/explanations.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/pot_section.hpp"
 #include "gritwright/report/print_document.hpp"
@@ -32,6 +34,9 @@ struct RootSection {
 
 /// "new mix only, 41 % of the pot".
 [[nodiscard]] std::string new_mix_only_text(const RootSection& section, const Translate& translate = {});
+
+/// Water and air of the new mix alone. Keys container_capacity, air_filled_porosity.
+[[nodiscard]] std::vector<Explanation> explain(const RootSection& section);
 
 /// Pot, fill line, wet zone and root mass to scale, the root mass hatched and marked as not known.
 [[nodiscard]] PrintDrawing root_section_drawing(const RootSection& section, UnitSystem units, const Translate& translate = {});

@@ -24,16 +24,13 @@ int PictureTabBar::needed() const {
 void PictureTabBar::fit_into(int beside_one_line, int beside_two_lines) {
   // The bar keeps some of it for itself.
   constexpr int of_the_bar = 6;
-  beside_one_line -= of_the_bar;
-  beside_two_lines -= of_the_bar;
   const Fit before = fit_;
-  fit_ = Fit::one_line;
-  if (needed() > beside_one_line) fit_ = Fit::two_lines;
-  setProperty(close_names, false);
-  if (has_two_lines() && needed() > beside_two_lines) {
-    fit_ = Fit::close;
-    setProperty(close_names, true);
-    if (can_give_way_ && needed() > beside_two_lines) fit_ = Fit::none;
+  for (const Fit fit : {Fit::one_line, Fit::close_line, Fit::two_lines, Fit::close_lines}) {
+    fit_ = fit;
+    setProperty(close_names, fit == Fit::close_line || fit == Fit::close_lines);
+    const bool has_room = needed() <= (has_two_lines() ? beside_two_lines : beside_one_line) - of_the_bar;
+    if (has_room) break;
+    if (fit == Fit::close_lines && can_give_way_) fit_ = Fit::none;
   }
   if (fit_ != before && count() > 0) setTabText(0, tabText(0));  // has the bar measure its tabs anew
 }

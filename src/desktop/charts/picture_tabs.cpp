@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QMetaObject>
 #include <QStackedWidget>
@@ -10,10 +11,13 @@
 #include <algorithm>
 
 #include "picture_tab_bar.hpp"
+#include "widgets/how_button.hpp"
 
 namespace gritwright::desktop {
 
 namespace {
+
+constexpr int between_buttons = 2;
 
 void fill(QTableWidget* table, const PictureTable& from) {
   table->setColumnCount(static_cast<int>(from.heading.size()));
@@ -54,14 +58,21 @@ class PictureChooser : public QComboBox {
 
 }  // namespace
 
-PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), chooser_(new PictureChooser(this)) {
+PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), how_(new HowButton([this] { return picture().how(); }, this)), chooser_(new PictureChooser(this)) {
   setTabBar(bar_);
   setDocumentMode(true);
   twin_->setObjectName(QStringLiteral("picture_twin"));
   twin_->setAccessibleName(tr("Pictures as tables"));
   twin_->setCheckable(true);
   twin_->setMinimumSize(28, 26);
-  setCornerWidget(twin_);
+  how_->setObjectName(QStringLiteral("how_picture"));
+  auto* corner = new QWidget(this);
+  auto* buttons = new QHBoxLayout(corner);
+  buttons->setContentsMargins(0, 0, 0, 0);
+  buttons->setSpacing(between_buttons);
+  buttons->addWidget(how_);
+  buttons->addWidget(twin_);
+  setCornerWidget(corner);
   bar_->installEventFilter(this);
   twin_->installEventFilter(this);
   chooser_->setObjectName(QStringLiteral("picture_chooser"));
@@ -71,6 +82,7 @@ PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new Picture
   connect(this, &QTabWidget::currentChanged, chooser_, &QComboBox::setCurrentIndex);
   connect(twin_, &QToolButton::toggled, this, &PictureTabs::set_as_table);
   connect(this, &QTabWidget::currentChanged, this, &PictureTabs::refresh_table);
+  connect(this, &QTabWidget::currentChanged, this, &PictureTabs::name_how);
 }
 
 void PictureTabs::add(Picture picture) {
@@ -111,7 +123,7 @@ bool PictureTabs::eventFilter(QObject* watched, QEvent* event) {
 void PictureTabs::fit_tabs() {
   const auto beside = [this](const QString& words) {
     twin_->setText(words);
-    return width() - twin_->sizeHint().width();
+    return width() - how_->sizeHint().width() - between_buttons - twin_->sizeHint().width();
   };
   const QString words = as_table_ ? tr("As a picture") : tr("As a table");
   const int beside_two_lines = beside(in_two_lines(words));
@@ -141,6 +153,10 @@ void PictureTabs::set_as_table(bool table) {
   for (const Shown& shown : shown_) shown.stack->setCurrentIndex(table ? 1 : 0);
   refresh_table();
   emit as_table_changed(table);
+}
+
+void PictureTabs::name_how() {
+  if (!shown_.empty()) how_->setAccessibleName(tr("How so: %1").arg(picture().title));
 }
 
 const PictureTabs::Picture& PictureTabs::picture() const { return shown_[static_cast<std::size_t>(std::max(0, currentIndex()))].picture; }

@@ -3,6 +3,7 @@
 #include <functional>
 #include <vector>
 
+#include "models/figures.hpp"
 #include "picture_table.hpp"
 
 class QComboBox;
@@ -12,6 +13,7 @@ class QToolButton;
 
 namespace gritwright::desktop {
 
+class HowButton;
 class PictureTabBar;
 
 /// Pictures behind tabs. Each has a twin, the same as a table, and one switch turns all of them to their tables.
@@ -24,6 +26,7 @@ class PictureTabs : public QTabWidget {
     const char* table_name;               ///< object name of the table
     std::function<PictureTable()> table;  ///< as it is read
     std::function<PictureTable()> data;   ///< metric, with a point: for a CSV file
+    std::function<Figure()> how;          ///< where it comes from
   };
 
   explicit PictureTabs(QWidget* parent = nullptr);
@@ -47,6 +50,7 @@ class PictureTabs : public QTabWidget {
 
  private:
   void fit_tabs();
+  void name_how();
 
   struct Shown {
     Picture picture;
@@ -57,6 +61,7 @@ class PictureTabs : public QTabWidget {
   bool as_table_ = false;
   PictureTabBar* bar_;
   QToolButton* twin_;
+  HowButton* how_;
   QComboBox* chooser_;  ///< in place of the bar's names, where they have no room
   std::vector<Shown> shown_;
 };

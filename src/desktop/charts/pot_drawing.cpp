@@ -40,10 +40,11 @@ QSize PotDrawing::minimumSizeHint() const { return {260, 12 * fontMetrics().heig
 void PotDrawing::show_pot(const Container* pot, UnitSystem units) {
   units_ = units;
   section_.reset();
+  geometry_.reset();
   rings_.clear();
   sections_.clear();
   if (pot != nullptr && check(*pot).empty()) {
-    const PotGeometry geometry(*pot);
+    const PotGeometry& geometry = geometry_.emplace(*pot);
     section_ = pot_section(geometry, nullptr);
     rings_ = pot_rings(geometry);
     for (const PotRing& ring : rings_) sections_.push_back(geometry.section_at(ring.height));

@@ -17,6 +17,8 @@ class PotDrawing : public QWidget {
 
   /// Null: there is no pot to draw.
   void show_pot(const Container* pot, UnitSystem units);
+  /// The pot that is drawn; empty where none is.
+  [[nodiscard]] const std::optional<PotGeometry>& pot() const { return geometry_; }
   [[nodiscard]] QSize minimumSizeHint() const override;
   [[nodiscard]] PictureTable table() const;
   [[nodiscard]] PictureTable data() const;
@@ -40,6 +42,7 @@ class PotDrawing : public QWidget {
   void paint_front(QPainter& painter, const QRectF& room, const Words& words, double pixels_per_cm) const;
   void paint_above(QPainter& painter, const QRectF& room, double pixels_per_cm) const;
 
+  std::optional<PotGeometry> geometry_;
   std::optional<PotSection> section_;
   std::vector<PotRing> rings_;
   std::vector<Section> sections_;  ///< of the rings

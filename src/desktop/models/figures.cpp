@@ -210,9 +210,6 @@ std::vector<FigureGroup> bench_figures(const Bench& bench) {
   return {pot_group(bench), litres_group(bench), mix_group(bench), grain_group(bench)};
 }
 
-namespace {
-
-/// What the engine explains in English, in the reader's language: a text as it stands, or the words around figures and names.
 QString explained(const std::string& text) {
   struct Around {
     QRegularExpression shape;
@@ -234,8 +231,6 @@ QString explained(const std::string& text) {
   }
   return to_qt(translated(text));
 }
-
-}  // namespace
 
 Figure balance_figure(const Bench& bench) {
   Figure figure{QStringLiteral("balance"), FigureText::tr("Sum and loss"), {}, {}, {}};

@@ -2,8 +2,10 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <utility>
 
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/report/mix_report.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -36,6 +38,8 @@ ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std:
     compared.air = water->air_filled_porosity;
     compared.water = water->container_capacity;
     compared.available = water->available_in_pot;
+    for (Explanation& one : explain(mix, *state, *water, &pot->container()))
+      if (one.figure == "container_capacity" || one.figure == "air_filled_porosity") compared.explanations.push_back(std::move(one));
     if (const auto drawn = UncertainMix(mix, spread_of(kept.of, catalogue), *pot).air_and_water(standing_sample, runner)) {
       compared.air_range = drawn->air;
       compared.water_range = drawn->capacity;

@@ -8,6 +8,7 @@
 #include "bench_ranges.hpp"
 #include "charts/picture_table.hpp"
 #include "gritwright/models/range.hpp"
+#include "gritwright/report/explanations.hpp"
 #include "gritwright/models/slice_runner.hpp"
 
 namespace gritwright::desktop {
@@ -35,6 +36,7 @@ struct ComparedMix {
   std::optional<BulkDensity> bulk_density;
   std::optional<Range> air_range;
   std::optional<Range> water_range;
+  std::vector<Explanation> explanations;  ///< of water and air
 };
 
 struct Comparison {

@@ -19,6 +19,7 @@
 #include "gritwright/models/pot_notes.hpp"
 #include "gritwright/models/pot_ranges.hpp"
 #include "models/bench_ranges.hpp"
+#include "models/picture_figures.hpp"
 #include "models/pot_library.hpp"
 #include "models/typed_areas.hpp"
 #include "text.hpp"
@@ -301,7 +302,7 @@ QWidget* PotsTab::answer_side() {
   pictures->setObjectName(QStringLiteral("pots_pictures"));
   pictures->setAccessibleName(tr("Picture of the pot"));
   drawing_ = new PotDrawing(pictures);
-  pictures->add({tr("The pot to scale"), drawing_, "pot_drawing_table", [this] { return drawing_->table(); }, [this] { return drawing_->data(); }});
+  pictures->add({tr("The pot to scale"), drawing_, "pot_drawing_table", [this] { return drawing_->table(); }, [this] { return drawing_->data(); }, [this] { return pot_figure(drawing_->pot()); }});
   figures_ = new FigurePanel(side);
   layout->addWidget(pictures, 1);
   layout->addWidget(figures_);

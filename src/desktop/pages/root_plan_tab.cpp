@@ -26,6 +26,7 @@
 #include "gritwright/report/root_plan_report.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
 #include "models/figures.hpp"
+#include "models/picture_figures.hpp"
 #include "models/pot_library.hpp"
 #include "print/pdf.hpp"
 #include "root_plan_parts.hpp"
@@ -134,9 +135,9 @@ QWidget* RootPlanTab::answer_side() {
   pictures_->setObjectName(QStringLiteral("plan_pictures"));
   pictures_->setAccessibleName(tr("Pictures of the plan"));
   view_ = new RootPlanView(*desk_, pictures_);
-  pictures_->add({tr("From the side and above"), view_, "plan_table", [this] { return view_->table(); }, [this] { return view_->data(); }});
+  pictures_->add({tr("From the side and above"), view_, "plan_table", [this] { return view_->table(); }, [this] { return view_->data(); }, [this] { return plan_views_figure(desk_->outcome()); }});
   section_ = new RootSectionView(*desk_, pictures_);
-  pictures_->add({tr("Air and water"), section_, "plan_section_table", [this] { return section_->table(); }, [this] { return section_->data(); }});
+  pictures_->add({tr("Air and water"), section_, "plan_section_table", [this] { return section_->table(); }, [this] { return section_->data(); }, [this] { return plan_section_figure(desk_->outcome()); }});
   layout->addWidget(pictures_, 1);
   auto* line = new FlowLine(top);
   plans_ = plan_choice(top, "plan_shown", tr("Plan shown"));

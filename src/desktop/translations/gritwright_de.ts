@@ -1226,6 +1226,69 @@
     </message>
 </context>
 <context>
+    <name>Pictures</name>
+    <message>
+        <source>nothing is drawn yet</source>
+        <translation>noch ist nichts gezeichnet</translation>
+    </message>
+    <message>
+        <source>Grading curve</source>
+        <translation>Sieblinie</translation>
+    </message>
+    <message>
+        <source>From lot to lot</source>
+        <translation>Von Charge zu Charge</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>die gewünschte Körnung eintragen</translation>
+    </message>
+    <message>
+        <source>finish the sieve test</source>
+        <translation>die Siebanalyse abschließen</translation>
+    </message>
+    <message>
+        <source>Grading curve of the mix</source>
+        <translation>Sieblinie der Mischung</translation>
+    </message>
+    <message>
+        <source>Pot in section</source>
+        <translation>Schale im Schnitt</translation>
+    </message>
+    <message>
+        <source>Litres in and out</source>
+        <translation>Liter hinein und heraus</translation>
+    </message>
+    <message>
+        <source>Mixes side by side</source>
+        <translation>Mischungen nebeneinander</translation>
+    </message>
+    <message>
+        <source>Air over the years</source>
+        <translation>Luft über die Jahre</translation>
+    </message>
+    <message>
+        <source>Recipes found</source>
+        <translation>Gefundene Rezepte</translation>
+    </message>
+    <message>
+        <source>Pot tests beside what was foretold</source>
+        <translation>Schalentests neben der Vorhersage</translation>
+    </message>
+    <message>
+        <source>The pot to scale</source>
+        <translation>Die Schale im Maßstab</translation>
+    </message>
+    <message>
+        <source>Root mass in the pot</source>
+        <translation>Ballen in der Schale</translation>
+    </message>
+    <message>
+        <source>New mix around the root mass</source>
+        <translation>Neue Mischung um den Ballen</translation>
+    </message>
+</context>
+<context>
     <name>PotLabels</name>
     <message>
         <source>page %1</source>
@@ -5968,6 +6031,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>As a picture</source>
         <translation>Als Bild</translation>
+    </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>Wieso: %1</translation>
     </message>
 </context>
 <context>
@@ -13655,6 +13722,66 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>dry mass / volume</source>
         <translation>Trockenmasse / Volumen</translation>
+    </message>
+    <message>
+        <source>a grain breaks lambda times a season by Poisson&apos;s law; what breaks off grain that stayed on L is finer than x with the share (x/L)^m; each season the mix is graded, packed and dosed anew, and its air is theta(0) - water held: the middle, 5 and 95 % of the cases drawn</source>
+        <translation>ein Korn zerbricht lambda-mal je Saison nach dem Poisson-Gesetz; was von Korn abbricht, das auf L blieb, ist zum Anteil (x/L)^m feiner als x; jede Saison wird die Mischung neu gestuft, gepackt und dosiert, und ihre Luft ist theta(0) - gehaltenes Wasser: die Mitte, 5 und 95 % der gezogenen Fälle</translation>
+    </message>
+    <message>
+        <source>docs/science/ageing.md; an estimate</source>
+        <translation>docs/science/ageing.md; eine Schätzung</translation>
+    </message>
+    <message>
+        <source>taken not to break</source>
+        <translation>als nicht zerbrechend angenommen</translation>
+    </message>
+    <message>
+        <source>limit of the hint</source>
+        <translation>Grenze für den Hinweis</translation>
+    </message>
+    <message>
+        <source>mean of predicted - measured air over the tests, and the root of its mean square; predicted by the usual constants, so that no test foretells itself</source>
+        <translation>Mittel von vorhergesagter - gemessener Luft über die Tests und die Wurzel ihres mittleren Quadrats; vorhergesagt mit den üblichen Konstanten, damit kein Test sich selbst vorhersagt</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
+        <translation>üblich: Mittel der Säcke davor, nach beiden Seiten 2,66 x der mittlere Schritt von einem zum nächsten; ein Sprung: ein Schritt über 3,267 x dieses Mittel</translation>
+    </message>
+    <message>
+        <source>bags before, oldest first</source>
+        <translation>Säcke davor, älteste zuerst</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>mean step</source>
+        <translation>mittlerer Schritt</translation>
+    </message>
+    <message>
+        <source>usual from</source>
+        <translation>üblich ab</translation>
+    </message>
+    <message>
+        <source>usual to</source>
+        <translation>üblich bis</translation>
+    </message>
+    <message>
+        <source>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; docs/science/grading.md</source>
+        <translation>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; docs/science/grading.md</translation>
+    </message>
+    <message>
+        <source>air of the material alone, straight walls so deep; earlier bags in the grain of this one, so that only their gradings differ</source>
+        <translation>Luft des Materials allein, gerade Wände, so tief; frühere Säcke mit dem Korn von diesem, damit sich nur ihre Körnung unterscheidet</translation>
+    </message>
+    <message>
+        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>Mittel von theta(z) über das, was die neue Mischung füllt: die Fläche der Schale in jeder Höhe ohne die des bleibenden Ballens</translation>
+    </message>
+    <message>
+        <source>new mix, of the pot</source>
+        <translation>neue Mischung, von der Schale</translation>
     </message>
 </context>
 </TS>

@@ -1226,6 +1226,69 @@
     </message>
 </context>
 <context>
+    <name>Pictures</name>
+    <message>
+        <source>nothing is drawn yet</source>
+        <translation>aún no hay nada dibujado</translation>
+    </message>
+    <message>
+        <source>Grading curve</source>
+        <translation>Curva granulométrica</translation>
+    </message>
+    <message>
+        <source>From lot to lot</source>
+        <translation>De lote a lote</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>escriba el grano deseado</translation>
+    </message>
+    <message>
+        <source>finish the sieve test</source>
+        <translation>termine el ensayo de tamizado</translation>
+    </message>
+    <message>
+        <source>Grading curve of the mix</source>
+        <translation>Curva granulométrica de la mezcla</translation>
+    </message>
+    <message>
+        <source>Pot in section</source>
+        <translation>Maceta en sección</translation>
+    </message>
+    <message>
+        <source>Litres in and out</source>
+        <translation>Litros que entran y salen</translation>
+    </message>
+    <message>
+        <source>Mixes side by side</source>
+        <translation>Mezclas lado a lado</translation>
+    </message>
+    <message>
+        <source>Air over the years</source>
+        <translation>Aire a lo largo de los años</translation>
+    </message>
+    <message>
+        <source>Recipes found</source>
+        <translation>Recetas encontradas</translation>
+    </message>
+    <message>
+        <source>Pot tests beside what was foretold</source>
+        <translation>Ensayos en maceta frente a lo previsto</translation>
+    </message>
+    <message>
+        <source>The pot to scale</source>
+        <translation>La maceta a escala</translation>
+    </message>
+    <message>
+        <source>Root mass in the pot</source>
+        <translation>Cepellón en la maceta</translation>
+    </message>
+    <message>
+        <source>New mix around the root mass</source>
+        <translation>Mezcla nueva alrededor del cepellón</translation>
+    </message>
+</context>
+<context>
     <name>PotLabels</name>
     <message>
         <source>page %1</source>
@@ -5968,6 +6031,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>As a picture</source>
         <translation>Como imagen</translation>
+    </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>De dónde sale: %1</translation>
     </message>
 </context>
 <context>
@@ -13655,6 +13722,66 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>dry mass / volume</source>
         <translation>masa seca / volumen</translation>
+    </message>
+    <message>
+        <source>a grain breaks lambda times a season by Poisson&apos;s law; what breaks off grain that stayed on L is finer than x with the share (x/L)^m; each season the mix is graded, packed and dosed anew, and its air is theta(0) - water held: the middle, 5 and 95 % of the cases drawn</source>
+        <translation>un grano se rompe lambda veces por temporada según la ley de Poisson; lo que se desprende del grano que quedó en L es más fino que x en la parte (x/L)^m; cada temporada la mezcla se gradúa, empaqueta y dosifica de nuevo, y su aire es theta(0) - agua retenida: el valor central, el 5 y el 95 % de los casos sorteados</translation>
+    </message>
+    <message>
+        <source>docs/science/ageing.md; an estimate</source>
+        <translation>docs/science/ageing.md; una estimación</translation>
+    </message>
+    <message>
+        <source>taken not to break</source>
+        <translation>se supone que no se rompe</translation>
+    </message>
+    <message>
+        <source>limit of the hint</source>
+        <translation>límite de la pista</translation>
+    </message>
+    <message>
+        <source>mean of predicted - measured air over the tests, and the root of its mean square; predicted by the usual constants, so that no test foretells itself</source>
+        <translation>media del aire previsto - medido en los ensayos, y raíz de su cuadrado medio; previsto con las constantes habituales, para que ningún ensayo se prediga a sí mismo</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
+        <translation>habitual: media de los sacos anteriores, a cada lado 2.66 x el paso medio de uno al siguiente; un salto: un paso de más de 3.267 x esa media</translation>
+    </message>
+    <message>
+        <source>bags before, oldest first</source>
+        <translation>sacos anteriores, el más antiguo primero</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>mean step</source>
+        <translation>paso medio</translation>
+    </message>
+    <message>
+        <source>usual from</source>
+        <translation>habitual desde</translation>
+    </message>
+    <message>
+        <source>usual to</source>
+        <translation>habitual hasta</translation>
+    </message>
+    <message>
+        <source>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; docs/science/grading.md</source>
+        <translation>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; docs/science/grading.md</translation>
+    </message>
+    <message>
+        <source>air of the material alone, straight walls so deep; earlier bags in the grain of this one, so that only their gradings differ</source>
+        <translation>aire del material solo, paredes rectas, con esa profundidad; los sacos anteriores con el grano de este, para que solo difieran sus granulometrías</translation>
+    </message>
+    <message>
+        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>media de theta(z) en lo que llena la mezcla nueva: el área de la maceta a cada altura menos la del cepellón conservado</translation>
+    </message>
+    <message>
+        <source>new mix, of the pot</source>
+        <translation>mezcla nueva, de la maceta</translation>
     </message>
 </context>
 </TS>

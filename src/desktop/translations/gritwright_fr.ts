@@ -1226,6 +1226,69 @@
     </message>
 </context>
 <context>
+    <name>Pictures</name>
+    <message>
+        <source>nothing is drawn yet</source>
+        <translation>rien n’est encore dessiné</translation>
+    </message>
+    <message>
+        <source>Grading curve</source>
+        <translation>Courbe granulométrique</translation>
+    </message>
+    <message>
+        <source>From lot to lot</source>
+        <translation>De lot en lot</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>saisissez le grain voulu</translation>
+    </message>
+    <message>
+        <source>finish the sieve test</source>
+        <translation>terminez l’essai de tamisage</translation>
+    </message>
+    <message>
+        <source>Grading curve of the mix</source>
+        <translation>Courbe granulométrique du mélange</translation>
+    </message>
+    <message>
+        <source>Pot in section</source>
+        <translation>Pot en coupe</translation>
+    </message>
+    <message>
+        <source>Litres in and out</source>
+        <translation>Litres versés et obtenus</translation>
+    </message>
+    <message>
+        <source>Mixes side by side</source>
+        <translation>Mélanges côte à côte</translation>
+    </message>
+    <message>
+        <source>Air over the years</source>
+        <translation>Air au fil des années</translation>
+    </message>
+    <message>
+        <source>Recipes found</source>
+        <translation>Recettes trouvées</translation>
+    </message>
+    <message>
+        <source>Pot tests beside what was foretold</source>
+        <translation>Essais en pot face à la prévision</translation>
+    </message>
+    <message>
+        <source>The pot to scale</source>
+        <translation>Le pot à l’échelle</translation>
+    </message>
+    <message>
+        <source>Root mass in the pot</source>
+        <translation>Motte dans le pot</translation>
+    </message>
+    <message>
+        <source>New mix around the root mass</source>
+        <translation>Mélange neuf autour de la motte</translation>
+    </message>
+</context>
+<context>
     <name>PotLabels</name>
     <message>
         <source>page %1</source>
@@ -5969,6 +6032,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>As a picture</source>
         <translation>En image</translation>
     </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>Pourquoi&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::PotDrawing</name>
@@ -8789,7 +8856,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Checks of the sieve test</source>
-        <translation>Vérifications de l'analyse granulométrique</translation>
+        <translation>Vérifications de l&apos;analyse granulométrique</translation>
     </message>
 </context>
 <context>
@@ -9261,7 +9328,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Several bags are of lot %1: type the number of one of %2.</source>
-        <translation>Plusieurs sacs sont du lot %1&#xa0;: saisissez le numéro de l'un de %2.</translation>
+        <translation>Plusieurs sacs sont du lot %1&#xa0;: saisissez le numéro de l&apos;un de %2.</translation>
     </message>
 </context>
 <context>
@@ -13655,6 +13722,66 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>dry mass / volume</source>
         <translation>masse sèche / volume</translation>
+    </message>
+    <message>
+        <source>a grain breaks lambda times a season by Poisson&apos;s law; what breaks off grain that stayed on L is finer than x with the share (x/L)^m; each season the mix is graded, packed and dosed anew, and its air is theta(0) - water held: the middle, 5 and 95 % of the cases drawn</source>
+        <translation>un grain se brise lambda fois par saison selon la loi de Poisson&#xa0;; ce qui se détache d’un grain resté sur L est plus fin que x pour la part (x/L)^m&#xa0;; chaque saison le mélange est de nouveau gradué, tassé et dosé, et son air est theta(0) - eau retenue&#xa0;: le milieu, 5 et 95 % des cas tirés</translation>
+    </message>
+    <message>
+        <source>docs/science/ageing.md; an estimate</source>
+        <translation>docs/science/ageing.md&#xa0;; une estimation</translation>
+    </message>
+    <message>
+        <source>taken not to break</source>
+        <translation>supposé ne pas se briser</translation>
+    </message>
+    <message>
+        <source>limit of the hint</source>
+        <translation>limite de l’indication</translation>
+    </message>
+    <message>
+        <source>mean of predicted - measured air over the tests, and the root of its mean square; predicted by the usual constants, so that no test foretells itself</source>
+        <translation>moyenne de l’air prévu - mesuré sur les essais, et racine de son carré moyen&#xa0;; prévu avec les constantes habituelles, pour qu’aucun essai ne se prédise lui-même</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
+        <translation>habituel&#xa0;: moyenne des sacs précédents, de part et d’autre 2,66 x le pas moyen de l’un au suivant&#xa0;; un saut&#xa0;: un pas de plus de 3,267 x cette moyenne</translation>
+    </message>
+    <message>
+        <source>bags before, oldest first</source>
+        <translation>sacs précédents, du plus ancien au plus récent</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>moyenne</translation>
+    </message>
+    <message>
+        <source>mean step</source>
+        <translation>pas moyen</translation>
+    </message>
+    <message>
+        <source>usual from</source>
+        <translation>habituel à partir de</translation>
+    </message>
+    <message>
+        <source>usual to</source>
+        <translation>habituel jusqu’à</translation>
+    </message>
+    <message>
+        <source>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; docs/science/grading.md</source>
+        <translation>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2&#xa0;; docs/science/grading.md</translation>
+    </message>
+    <message>
+        <source>air of the material alone, straight walls so deep; earlier bags in the grain of this one, so that only their gradings differ</source>
+        <translation>air du matériau seul, parois droites, à cette profondeur&#xa0;; sacs précédents avec le grain de celui-ci, pour que seules leurs granulométries diffèrent</translation>
+    </message>
+    <message>
+        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>moyenne de theta(z) sur ce que remplit le mélange neuf&#xa0;: l’aire du pot à chaque hauteur moins celle de la motte conservée</translation>
+    </message>
+    <message>
+        <source>new mix, of the pot</source>
+        <translation>mélange neuf, du pot</translation>
     </message>
 </context>
 </TS>

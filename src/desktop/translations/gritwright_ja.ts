@@ -1216,6 +1216,69 @@
     </message>
 </context>
 <context>
+    <name>Pictures</name>
+    <message>
+        <source>nothing is drawn yet</source>
+        <translation>まだ何も描かれていません</translation>
+    </message>
+    <message>
+        <source>Grading curve</source>
+        <translation>粒度曲線</translation>
+    </message>
+    <message>
+        <source>From lot to lot</source>
+        <translation>ロットごとの比較</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>希望粒径を入力してください</translation>
+    </message>
+    <message>
+        <source>finish the sieve test</source>
+        <translation>ふるい試験を終えてください</translation>
+    </message>
+    <message>
+        <source>Grading curve of the mix</source>
+        <translation>用土の粒度曲線</translation>
+    </message>
+    <message>
+        <source>Pot in section</source>
+        <translation>鉢の断面</translation>
+    </message>
+    <message>
+        <source>Litres in and out</source>
+        <translation>入れる量とできる量</translation>
+    </message>
+    <message>
+        <source>Mixes side by side</source>
+        <translation>配合を並べて比較</translation>
+    </message>
+    <message>
+        <source>Air over the years</source>
+        <translation>年ごとの空気</translation>
+    </message>
+    <message>
+        <source>Recipes found</source>
+        <translation>見つかった配合</translation>
+    </message>
+    <message>
+        <source>Pot tests beside what was foretold</source>
+        <translation>鉢試験と予測</translation>
+    </message>
+    <message>
+        <source>The pot to scale</source>
+        <translation>鉢の縮尺図</translation>
+    </message>
+    <message>
+        <source>Root mass in the pot</source>
+        <translation>鉢の中の根鉢</translation>
+    </message>
+    <message>
+        <source>New mix around the root mass</source>
+        <translation>根鉢のまわりの新しい用土</translation>
+    </message>
+</context>
+<context>
     <name>PotLabels</name>
     <message>
         <source>page %1</source>
@@ -5949,6 +6012,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>As a picture</source>
         <translation>図で表示</translation>
+    </message>
+    <message>
+        <source>How so: %1</source>
+        <translation>算出根拠：%1</translation>
     </message>
 </context>
 <context>
@@ -13630,6 +13697,66 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>dry mass / volume</source>
         <translation>乾燥質量 / 体積</translation>
+    </message>
+    <message>
+        <source>a grain breaks lambda times a season by Poisson&apos;s law; what breaks off grain that stayed on L is finer than x with the share (x/L)^m; each season the mix is graded, packed and dosed anew, and its air is theta(0) - water held: the middle, 5 and 95 % of the cases drawn</source>
+        <translation>粒はポアソン則により 1 シーズンに平均 lambda 回割れる；目開き L に残った粒から割れ出たものは (x/L)^m の割合で x より細かい；シーズンごとに用土の粒度・充填・配分を計算し直し、空気は theta(0) - 保水量：抽出した事例の中央、5 % と 95 %</translation>
+    </message>
+    <message>
+        <source>docs/science/ageing.md; an estimate</source>
+        <translation>docs/science/ageing.md；推定</translation>
+    </message>
+    <message>
+        <source>taken not to break</source>
+        <translation>割れないものとする</translation>
+    </message>
+    <message>
+        <source>limit of the hint</source>
+        <translation>目安の限度</translation>
+    </message>
+    <message>
+        <source>mean of predicted - measured air over the tests, and the root of its mean square; predicted by the usual constants, so that no test foretells itself</source>
+        <translation>全試験での空気の予測 - 実測の平均と、その二乗平均の平方根；試験が自分自身を予測しないよう、通常の定数で予測</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
+        <translation>通常の範囲：以前の袋の平均から両側に、隣どうしの差の平均の 2.66 倍；飛び：その平均の 3.267 倍を超える差</translation>
+    </message>
+    <message>
+        <source>bags before, oldest first</source>
+        <translation>以前の袋、古い順</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>平均</translation>
+    </message>
+    <message>
+        <source>mean step</source>
+        <translation>差の平均</translation>
+    </message>
+    <message>
+        <source>usual from</source>
+        <translation>通常の下限</translation>
+    </message>
+    <message>
+        <source>usual to</source>
+        <translation>通常の上限</translation>
+    </message>
+    <message>
+        <source>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; docs/science/grading.md</source>
+        <translation>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2；docs/science/grading.md</translation>
+    </message>
+    <message>
+        <source>air of the material alone, straight walls so deep; earlier bags in the grain of this one, so that only their gradings differ</source>
+        <translation>資材だけの空気、まっすぐな壁でこの深さ；粒度だけを比べるため、以前の袋もこの袋の粒として計算</translation>
+    </message>
+    <message>
+        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>新しい用土が占める部分での theta(z) の平均：各高さの鉢の面積から残す根鉢の面積を引く</translation>
+    </message>
+    <message>
+        <source>new mix, of the pot</source>
+        <translation>新しい用土、鉢に対して</translation>
     </message>
 </context>
 </TS>
