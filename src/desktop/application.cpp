@@ -159,11 +159,11 @@ int run_desktop(int argc, char** argv) {
     QObject::connect(window, &MainWindow::demonstration_wanted, &application, show_demonstration);
     if (!settings.first_start && session.record() != nullptr) window->show_sieving();
   });
-  session.open(another ? wanted.record : usual);
-  // The three doors stand open at the first start only; after that they are in the help menu.
+  // The three doors stand open at the first start only; after that they are in the help menu. Said before there is a window, which would write them as it read them.
   Settings started = settings;
   started.first_start = false;
   write_settings(started);
+  session.open(another ? wanted.record : usual);
   for (const QString& file : wanted.sieve_tests) session.window().open_sieve_test_file(file);
   return QApplication::exec();
 }
