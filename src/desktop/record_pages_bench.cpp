@@ -2,6 +2,7 @@
 #include "record_pages.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 #include <utility>
 
@@ -35,6 +36,16 @@ bool same_weighing(const SieveTest& a, const SieveTest& b) {
 }
 
 constexpr QLatin1String no_parts("0");
+
+/// What tests or the usual figure say of a mix is no word of the grower's: with other grain it must not stay.
+void leave_settling_untyped(Bench& bench, const QString& label, const QString& place) {
+  const Settling kept = bench.evaluation().settling;
+  const QString typed = bench.state().settling;
+  const auto type = [&](const QString& text) { bench.edit(label, place, [&text](BenchState& state) { state.settling = text; }); };
+  type(QString());
+  constexpr double same = 1e-6;
+  if (std::abs(bench.evaluation().settling.value() - kept.value()) > same) type(typed);
+}
 
 }  // namespace
 
@@ -355,7 +366,9 @@ QStringList RecordPages::lay_mix(const QString& id, bool has_band) {
   const QString name = to_qt(stored->record.mix.name);
   const std::optional<SizeBand>& wanted = stored->record.wanted_band;
   const std::optional<SpeciesProfile> group = has_band ? std::nullopt : profile_called(name);
-  bench_.edit(tr("mix %1 opened").arg(id), {}, [&](BenchState& state) {
+  const QString opened = tr("mix %1 opened").arg(id);
+  const QString place = QStringLiteral("open/") + id;
+  bench_.edit(opened, place, [&](BenchState& state) {
     state.components = sheets;
     state.mix_name = name;
     const auto percent = [](const auto& share) { return share ? number_text(100 * share->value(), 6) : QString(); };
@@ -365,7 +378,9 @@ QStringList RecordPages::lay_mix(const QString& id, bool has_band) {
     if (!has_band && wanted) borrow_band(state, *wanted);
     else if (group) borrow_band(state, *group);
   });
+  leave_settling_untyped(bench_, opened, place);
   bench_.set_current_component(0);
+  window_.mix_page().show_by_hand();
   window_.show_mixes();
   QStringList sentences;
   if (components.size() > most_components) sentences << tr("The bench holds %1 components: the others of mix %2 were left out.").arg(most_components).arg(id);

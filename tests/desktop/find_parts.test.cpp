@@ -12,11 +12,14 @@
 #include <set>
 
 #include "charts/trade_off_view.hpp"
+#include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/recipe_space.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "models/bench_draft.hpp"
 #include "models/demonstration_record.hpp"
+#include "models/find_problem.hpp"
+#include "models/material_words.hpp"
 #include "pages/mix_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
@@ -741,4 +744,37 @@ TEST_CASE("What was asked of a search survives in the draft", "[find_parts][roun
   const auto read = read_draft(file);
   REQUIRE(read.has_value());
   CHECK(*read == state);
+}
+
+TEST_CASE("What jugs of the grain on the bench tell of its settling is no recipe's; what was typed is", "[find_parts][regression]") {
+  DemonstrationSearch open;
+  open.window.record_pages()->put_in_mix(QStringLiteral("P-03"));
+  open.trigger("action_find_parts");
+  open.bench.edit(QStringLiteral("settling"), {}, [](BenchState& state) { state.settling.clear(); });
+  RecordKnowledge known;
+  known.grains[QStringLiteral("P-03")] = GrainOfRecord{"P-03", Settling(0.03), {}, {}};
+  open.bench.set_known(std::move(known));
+  REQUIRE(open.bench.evaluation().settling != default_settling(Placing::worked_in));
+  const auto searched = [&] { return find_setup(open.bench, open.finder().shelf()).problem; };
+  REQUIRE(searched());
+  CHECK(searched()->settling == default_settling(Placing::worked_in));
+  open.bench.edit(QStringLiteral("settling"), {}, [](BenchState& typed) { typed.settling = QStringLiteral("5"); });
+  CHECK(searched()->settling == Settling(0.05));
+}
+
+TEST_CASE("The settling that tests tell of a mix stays untyped when it is laid on the bench, so that other grain does not keep it", "[find_parts][regression]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const auto stored = open.record->workbook().find(Id<MixVersion>{"MX-02/1"});
+  REQUIRE(stored);
+  MixVersion by_jug = stored->record;
+  by_jug.mix.settling = Settling(0.04);
+  by_jug.settling_measured = true;
+  for (Component& component : by_jug.mix.components) component.name = material_words(*component.material).toStdString() + ' ' + component.name;  // as kept from the bench
+  REQUIRE(open.record->replace(*stored, by_jug, QStringLiteral("mix")));
+  open.window.record_pages()->open_mix(QStringLiteral("MX-02/1"));
+  CHECK(open.bench.evaluation().settling == Settling(0.04));
+  CHECK(open.bench.state().settling.isEmpty());
+  open.bench.edit(QStringLiteral("parts"), {}, [](BenchState& state) { state.components[0].parts = QStringLiteral("0"); });
+  CHECK(open.bench.evaluation().settling == default_settling(Placing::worked_in));
 }

@@ -99,7 +99,9 @@ class SetupReader {
   void pots() {
     const BenchEvaluation& evaluation = bench_.evaluation();
     const auto settling = read_.share(bench_.state().settling, "/settling");
-    problem_.settling = settling ? Settling(*settling) : evaluation.settling;
+    // What jugs of the grain on the bench tell is not what the recipe's grain does.
+    const bool is_typed = settling && evaluation.settled_by == SettledBy::typed;
+    problem_.settling = is_typed ? Settling(*settling) : default_settling(Placing::worked_in);
     if (evaluation.pot) {
       problem_.pots[first_pot] = evaluation.pot->container();
       filling_ = evaluation.pot->main_mix_volume();

@@ -232,6 +232,8 @@ void MixPage::show_ageing() { pictures_->show_picture(years_); }
 void MixPage::show_scores() { pictures_->show_picture(scores_page_); }
 void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
 
+void MixPage::show_by_hand() { sides_->setCurrentIndex(0); }
+
 void MixPage::show_parts() {
   sides_->setCurrentIndex(0);
   parts_->take_focus();

@@ -49,6 +49,8 @@ class MixPage : public QWidget {
 
   /// The parts of the component on screen.
   void show_parts();
+  /// The parts of the mix on the bench; the keys stay where they are.
+  void show_by_hand();
   /// The line the mix is named in, with what is missing beside it until something is typed.
   void ask_for_name();
   void show_pot();
