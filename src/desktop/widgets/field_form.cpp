@@ -30,7 +30,7 @@ TypedField* FieldForm::add(Row row) {
   auto* field = new TypedField(bench_, row.kind, row.what, row.object_name, row.text, this);
   field->setObjectName(row.object_name);
   field->setPlaceholderText(row.hint);
-  const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
+  const FormRow parts = add_form_row(*grid_, *field, row.label);
   // Enter goes on, as it does in the stack of sieves; from the last field the form's owner says where.
   connect(field, &QLineEdit::returnPressed, this, [this, at = rows_.size()] {
     for (std::size_t next = at + 1; next < rows_.size(); ++next) {
@@ -40,7 +40,7 @@ TypedField* FieldForm::add(Row row) {
       return there.selectAll();
     }
   });
-  rows_.push_back({std::move(row), label, field, unit, fault});
+  rows_.push_back({std::move(row), field, parts});
   refresh_row(rows_.back());
   return field;
 }
@@ -64,21 +64,21 @@ void FieldForm::refresh_row(const Shown& shown) {
   const Faults* const faults = faults_();
   const bool visible = !shown.row.is_shown || shown.row.is_shown();
   const QString fault = faults != nullptr && visible ? fault_sentences(*faults, shown.row.fault_places, bench_.units()) : QString();
-  if (shown.row.label_now) shown.label->setText(shown.row.label_now());
+  if (shown.row.label_now) shown.parts.label->setText(shown.row.label_now());
   const QString hint = hint_text(shown.row.hint, bench_.units());
-  shown.field->setPlaceholderText(shown.row.placeholder ? shown.row.placeholder() : hint);
+  set_hint(shown.parts, *shown.field, shown.row.placeholder ? shown.row.placeholder() : hint);
   const QString unit = unit_of(shown.row.kind, bench_.units());
-  shown.unit->setText(unit);
-  QString name = shown.label->text();
+  shown.parts.unit->setText(unit);
+  QString name = shown.parts.label->text();
   name.remove(u'&');
   shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
   shown.field->setAccessibleDescription(fault.isEmpty() ? hint : fault);
   shown.field->setToolTip(fault.isEmpty() ? hint : fault);
-  shown.fault->setText(fault);
-  shown.label->setVisible(visible);
+  shown.parts.fault->setText(fault);
+  shown.parts.label->setVisible(visible);
   shown.field->setVisible(visible);
-  shown.unit->setVisible(visible);
-  shown.fault->setVisible(visible && !fault.isEmpty());
+  shown.parts.unit->setVisible(visible);
+  shown.parts.fault->setVisible(visible && !fault.isEmpty());
 }
 
 }  // namespace gritwright::desktop

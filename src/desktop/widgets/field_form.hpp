@@ -3,10 +3,10 @@
 #include <functional>
 #include <vector>
 
+#include "form_row.hpp"
 #include "typed_field.hpp"
 
 class QGridLayout;
-class QLabel;
 
 namespace gritwright::desktop {
 
@@ -43,10 +43,8 @@ class FieldForm : public QWidget {
  private:
   struct Shown {
     Row row;
-    QLabel* label;
     TypedField* field;
-    QLabel* unit;
-    QLabel* fault;
+    FormRow parts;
   };
 
   void refresh_row(const Shown& shown);

@@ -4,7 +4,12 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QToolTip>
+#include <QMetaObject>
+#include <QPalette>
+#include <QSize>
+#include <QSizePolicy>
+#include <QVBoxLayout>
+#include <algorithm>
 
 namespace gritwright::desktop {
 
@@ -12,24 +17,61 @@ namespace {
 
 constexpr int least_height = 26;  // a target for tired fingers
 
-/// Says a hint that large text has no room for when its empty field is come to, by keys as by the mouse.
-class CutHint : public QObject {
+/// Where a hint has no room in its empty field it stands below. It stays while there is typing, so that nothing moves under the hands.
+class HintBelow : public QLabel {
  public:
-  explicit CutHint(QLineEdit& field) : QObject(&field), field_(field) { field.installEventFilter(this); }
+  HintBelow(QLineEdit& field, QWidget* parent) : QLabel(parent), field_(field) {
+    setProperty("role", "muted");
+    setWordWrap(true);
+    // Without a text it would not count as one that wraps.
+    QSizePolicy policy = sizePolicy();
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    field_.installEventFilter(this);
+  }
+
+  [[nodiscard]] QSize sizeHint() const override { return {0, 0}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {0, 0}; }
+  // Before it was painted the label has no text yet.
+  [[nodiscard]] int heightForWidth(int width) const override {
+    ensurePolished();
+    return is_wanted(width) ? fontMetrics().boundingRect(0, 0, std::max(1, width), 10000, Qt::TextWordWrap, field_.placeholderText()).height() : 0;
+  }
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override {
-    if (event->type() == QEvent::FocusIn && is_cut()) QToolTip::showText(field_.mapToGlobal(QPoint(0, field_.height())), field_.placeholderText(), &field_);
-    return QObject::eventFilter(watched, event);
+    // Of a new hint nothing is sent but that the field is painted.
+    if (event->type() == QEvent::Paint && (text() != field_.placeholderText() || is_empty_ != seems_empty())) QMetaObject::invokeMethod(this, [this] { look_again(); }, Qt::QueuedConnection);
+    if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange) hide_what_is_cut();
+    if (event->type() == QEvent::FontChange) updateGeometry();
+    if (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent) setHidden(field_.isHidden());
+    return QLabel::eventFilter(watched, event);
   }
 
  private:
-  [[nodiscard]] bool is_cut() const {
+  [[nodiscard]] bool seems_empty() const { return field_.text().isEmpty() || (is_empty_ && field_.hasFocus()); }
+
+  [[nodiscard]] bool is_wanted(int width) const {
     constexpr int around = 8;
-    return field_.text().isEmpty() && field_.fontMetrics().horizontalAdvance(field_.placeholderText()) + around > field_.width();
+    field_.ensurePolished();  // before it is shown its font may be one of before
+    return seems_empty() && field_.fontMetrics().horizontalAdvance(field_.placeholderText()) + around > width;
+  }
+
+  void look_again() {
+    setText(field_.placeholderText());
+    is_empty_ = seems_empty();
+    hide_what_is_cut();
+    updateGeometry();
+  }
+
+  void hide_what_is_cut() {
+    QPalette palette;
+    if (is_wanted(field_.width())) palette.setColor(QPalette::PlaceholderText, Qt::transparent);
+    if (palette != field_.palette()) field_.setPalette(palette);
   }
 
   QLineEdit& field_;
+  bool is_empty_ = false;
 };
 
 QLabel* buddy(QWidget& widget, const QString& text) {
@@ -50,20 +92,29 @@ QGridLayout* form_grid(QWidget* form) {
   return grid;
 }
 
-FormRow add_form_row(QGridLayout& grid, QWidget& field, const QString& label) {
+FormRow add_form_row(QGridLayout& grid, QLineEdit& field, const QString& label, bool has_unit) {
   QWidget* const form = field.parentWidget();
-  if (auto* line_edit = qobject_cast<QLineEdit*>(&field)) new CutHint(*line_edit);
-  FormRow row{buddy(field, label), new QLabel(form), new QLabel(form)};
+  FormRow row{buddy(field, label), new QLabel(form), new QLabel(form), new HintBelow(field, form)};
   row.unit->setProperty("role", "muted");
   row.fault->setProperty("role", "fault");
   row.fault->setWordWrap(true);
   row.fault->hide();
+  auto* cell = new QVBoxLayout;
+  cell->setSpacing(0);
+  cell->addWidget(&field);
+  cell->addWidget(row.hint);
   const int line = grid.rowCount();
   grid.addWidget(row.label, line, 0);
-  grid.addWidget(&field, line, 1);
+  grid.addLayout(cell, line, 1, 1, has_unit ? 1 : 2);
   grid.addWidget(row.unit, line, 2);
   grid.addWidget(row.fault, line + 1, 0, 1, 3);
   return row;
+}
+
+void set_hint(const FormRow& row, QLineEdit& field, const QString& hint) {
+  if (field.placeholderText() == hint) return;
+  field.setPlaceholderText(hint);
+  row.hint->updateGeometry();
 }
 
 void add_plain_row(QGridLayout& grid, QWidget& widget, const QString& label) {

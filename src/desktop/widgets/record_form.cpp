@@ -24,26 +24,17 @@ QLineEdit* RecordForm::add(Row row) {
   field->setObjectName(row.object_name);
   field->setPlaceholderText(row.hint);
   if (row.kind != Kind::words) field->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
-  // Without a unit behind it there is room for more words.
-  if (unit_of(row.kind, UnitSystem::metric).isEmpty()) {
-    int line = 0;
-    int column = 0;
-    int rows = 0;
-    int columns = 0;
-    grid_->getItemPosition(grid_->indexOf(field), &line, &column, &rows, &columns);
-    grid_->addWidget(field, line, column, 1, 2);
-  }
+  const FormRow parts = add_form_row(*grid_, *field, row.label, !unit_of(row.kind, UnitSystem::metric).isEmpty());
   const auto at = rows_.size();
   connect(field, &QLineEdit::textEdited, this, [this, at](const QString& text) { typed(at, text); });
   connect(field, &QLineEdit::editingFinished, this, [this, at] {
     take_waiting(rows_[at]);
-    if (!gone_ && rows_[at].fault->text().isEmpty()) rows_[at].typed_in = false;
+    if (!gone_ && rows_[at].parts.fault->text().isEmpty()) rows_[at].typed_in = false;
     emit typing_ended();
   });
   connect(field, &QLineEdit::returnPressed, this, [this, at] { move_on(at); });
   field->installEventFilter(this);
-  rows_.push_back({std::move(row), field, label, unit, fault});
+  rows_.push_back({std::move(row), field, parts});
   return field;
 }
 
@@ -55,7 +46,7 @@ void RecordForm::set_units(UnitSystem units) {
   end_typing();
   for (const Shown& shown : rows_) {
     const QString hint = hint_text(shown.row.hint, units);
-    if (hint != hint_text(shown.row.hint, units_)) shown.field->setPlaceholderText(hint);
+    if (hint != hint_text(shown.row.hint, units_)) set_hint(shown.parts, *shown.field, hint);
   }
   units_ = units;
   refresh(true);
@@ -85,7 +76,7 @@ void RecordForm::take_waiting(Shown& shown) {
 void RecordForm::end_typing() {
   for (Shown& shown : rows_) {
     take_waiting(shown);
-    if (!gone_ && shown.fault->text().isEmpty()) shown.typed_in = false;
+    if (!gone_ && shown.parts.fault->text().isEmpty()) shown.typed_in = false;
   }
 }
 
@@ -96,7 +87,7 @@ void RecordForm::take(Shown& shown, const QString& text) {
   saving_ = false;
   shown.known = shown.row.show();
   shown.kept = false;
-  if (shown.fault->text().isEmpty()) forget_kept(shown);
+  if (shown.parts.fault->text().isEmpty()) forget_kept(shown);
 }
 
 void RecordForm::keep(const Shown& shown, const QString& text) {
@@ -109,7 +100,7 @@ void RecordForm::forget_kept(const Shown& shown) {
 
 void RecordForm::forget_typing() {
   for (Shown& shown : rows_)
-    if (shown.fault->text().isEmpty()) shown.typed_in = false;
+    if (shown.parts.fault->text().isEmpty()) shown.typed_in = false;
 }
 
 bool RecordForm::has_typing() const { return std::ranges::any_of(rows_, &Shown::typed_in); }
@@ -220,8 +211,8 @@ void RecordForm::show_fault(const Shown& shown, const Problems& problems) const 
 }
 
 void RecordForm::show_fault(const Shown& shown, const QString& fault) const {
-  shown.fault->setText(fault);
-  shown.fault->setVisible(!fault.isEmpty());
+  shown.parts.fault->setText(fault);
+  shown.parts.fault->setVisible(!fault.isEmpty());
   const QString words = fault.isEmpty() ? hint_text(shown.row.hint, units_) : fault;
   shown.field->setAccessibleDescription(words);
   shown.field->setToolTip(words);
@@ -232,20 +223,20 @@ void RecordForm::refresh(bool other) {
   for (Shown& shown : rows_) {
     if (shown.row.is_shown) {
       const bool visible = shown.row.is_shown();
-      shown.label->setVisible(visible);
+      shown.parts.label->setVisible(visible);
       shown.field->setVisible(visible);
-      shown.unit->setVisible(visible);
+      shown.parts.unit->setVisible(visible);
       if (!visible) show_fault(shown, QString());
     }
     const QString unit = unit_of(shown.row.kind, units_);
     const QString label = shown.row.label_now ? shown.row.label_now() : shown.row.label;
-    shown.label->setText(label);
-    shown.unit->setText(unit);
+    shown.parts.label->setText(label);
+    shown.parts.unit->setText(unit);
     QString name = label;
     name.remove(u'&');
     shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
     // What is being typed, or stands there with a fault, is left alone while it is the same record.
-    const bool typing = shown.typed_in && (shown.waits || shown.field->hasFocus() || !shown.fault->text().isEmpty());
+    const bool typing = shown.typed_in && (shown.waits || shown.field->hasFocus() || !shown.parts.fault->text().isEmpty());
     if (other || !typing) show_again(shown);
     else if (!saving_ && changed_elsewhere(shown)) tell_change_elsewhere(shown);
   }

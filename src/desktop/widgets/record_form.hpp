@@ -4,12 +4,12 @@
 #include <functional>
 #include <vector>
 
+#include "form_row.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/result.hpp"
 #include "models/typed_text.hpp"
 
 class QGridLayout;
-class QLabel;
 class QLineEdit;
 
 namespace gritwright::desktop {
@@ -64,9 +64,7 @@ class RecordForm : public QWidget {
   struct Shown {
     Row row;
     QLineEdit* field;
-    QLabel* label;
-    QLabel* unit;
-    QLabel* fault;
+    FormRow parts;
     QString known = {};      ///< the record's text that the field was shown or saved as
     bool typed_in = false;   ///< since it was shown
     bool waits = false;      ///< was typed and is saved when typing ends
