@@ -165,9 +165,9 @@ void SheetEditor::refresh() {
   measure_->setCurrentIndex(static_cast<int>(bench_.state().components[index].sheet.measure));
   balance_->setText(balance_text());
   QStringList sentences;
-  // A row's fault stands whole in the table; its notes are cut short there and stand here in full.
+  // Faults and notes of a row may be cut short there and stand here in full.
   for (const auto& [place, problem] : result.faults) {
-    if (place == "/retained" || place.ends_with("/retained")) sentences << sentence_text(problem, bench_.units());
+    if (place.starts_with("/retained") || place.ends_with("/retained")) sentences << sentence_text(problem, bench_.units());
   }
   if (result.analysis) {
     for (const Note& note : result.analysis->notes) {
