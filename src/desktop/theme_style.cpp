@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QLabel>
 #include <QPainter>
+#include <QPolygon>
 #include <QStringList>
 #include <QStyleOption>
 #include <algorithm>
@@ -51,7 +52,9 @@ int ThemeStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWid
 QRect ThemeStyle::subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const {
   QRect rect = QProxyStyle::subElementRect(element, option, widget);
   const auto* const tabs = qstyleoption_cast<const QStyleOptionTabWidgetFrame*>(option);
-  if (element == SE_TabWidgetRightCorner && tabs != nullptr) rect.moveTop(std::max(0, (tabs->tabBarSize.height() - rect.height()) / 2));
+  if (tabs == nullptr) return rect;
+  // As high as the bar, so that the line below the tabs goes on below it.
+  if (element == SE_TabWidgetRightCorner) rect.setTop(std::max(0, std::min(rect.top(), rect.bottom() - tabs->tabBarSize.height() + 1)));
   return rect;
 }
 
@@ -64,6 +67,9 @@ QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option
   if (type == CT_MenuItem) return usual + QSize(2 * option->fontMetrics.averageCharWidth(), 0);
   const auto* const header = qstyleoption_cast<const QStyleOptionHeader*>(option);
   if (type == CT_HeaderSection && header != nullptr && (header->textAlignment & Qt::AlignLeft)) return usual + QSize(before_heading, 0);
+  // What the edge takes of it, else the widest of its words would be cut.
+  constexpr int edge = 4;
+  if (type == CT_ComboBox) return usual + QSize(edge, 0);
   return type == CT_PushButton ? usual + QSize(beside_words, 0) : usual;
 }
 
@@ -138,6 +144,13 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
     return QProxyStyle::drawControl(element, &fitting, painter, widget);
   }
   QProxyStyle::drawControl(element, option, painter, widget);
+  if (element == CE_TabBarTabShape && system_theme(current_colours().palette) == Theme::high_contrast) {
+    // Shades of the ground don't tell where it ends when the ground is black.
+    painter->save();
+    painter->setPen(QPen(current_colours().card_edge, 1));
+    painter->drawPolyline(QPolygon({option->rect.bottomLeft(), option->rect.topLeft(), option->rect.topRight(), option->rect.bottomRight()}));
+    painter->restore();
+  }
   if (const auto* const entry = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
       element == CE_MenuItem && entry != nullptr && entry->menuItemType == QStyleOptionMenuItem::Separator && entry->text.isEmpty()) {
     painter->save();

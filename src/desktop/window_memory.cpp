@@ -1,9 +1,13 @@
 #include "window_memory.hpp"
 
+#include <QList>
 #include <QMainWindow>
+#include <QObject>
 #include <QSettings>
 #include <QSplitter>
+#include <QString>
 #include <QTableView>
+#include <QVariant>
 
 #include "widgets/folding_sides.hpp"
 #include "widgets/list_fit.hpp"

@@ -123,6 +123,7 @@ void ChartFrame::paint_still(QPainter& painter, const QRectF& plot) const {
   paint_band(painter, plot);
   paint_percents(painter, plot);
   paint_sieves(painter, plot);
+  paint_band_name(painter, plot);
   painter.setPen(QPen(current_colours().muted, 1));
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(plot);
@@ -154,10 +155,21 @@ void ChartFrame::paint_band(QPainter& painter, const QRectF& plot) const {
   if (to <= from) return;
   const QRectF band(QPointF(from, plot.top()), QPointF(to, plot.bottom()));
   painter.fillRect(band, current_colours().band);
-  painter.setPen(current_colours().muted);
+}
+
+void ChartFrame::paint_band_name(QPainter& painter, const QRectF& plot) const {
+  if (!picture_->band_mm) return;
+  const double from = picture_->band_mm->x() > 0 ? std::max(plot.left(), x_of(picture_->band_mm->x())) : plot.left();
+  const double to = std::min(plot.right(), x_of(picture_->band_mm->y()));
+  if (to <= from) return;
   const QFontMetricsF metrics(painter.font());
-  const QString name = metrics.elidedText(ChartFrameText::tr("wanted"), Qt::ElideRight, band.width() - key_gap);
-  painter.drawText(QPointF(band.left() + key_gap / 2, plot.top() + metrics.ascent() + 2), name);
+  const QString name = metrics.elidedText(ChartFrameText::tr("wanted"), Qt::ElideRight, to - from - key_gap);
+  const QRectF place(from + key_gap / 2, plot.top() + 2, metrics.horizontalAdvance(name), metrics.height());
+  // Lines of the chart would strike it through.
+  painter.fillRect(place, current_colours().palette.color(QPalette::Base));
+  painter.fillRect(place, current_colours().band);
+  painter.setPen(current_colours().muted);
+  painter.drawText(QPointF(place.left(), place.top() + metrics.ascent()), name);
 }
 
 void ChartFrame::paint_percents(QPainter& painter, const QRectF& plot) const {

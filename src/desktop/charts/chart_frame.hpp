@@ -60,6 +60,7 @@ class ChartFrame : public QGraphicsItem {
   [[nodiscard]] bool is_of_shown_curve(double mm) const;
   void paint_legend(QPainter& painter) const;
   void paint_band(QPainter& painter, const QRectF& plot) const;
+  void paint_band_name(QPainter& painter, const QRectF& plot) const;
   void paint_percents(QPainter& painter, const QRectF& plot) const;
   void paint_sieves(QPainter& painter, const QRectF& plot) const;
   void paint_ribbon(QPainter& painter, const QRectF& plot) const;

@@ -19,8 +19,8 @@ QPen line_pen(const CurveLook& look, double width) {
 }
 
 QPen faint_pen(QColor colour) {
-  colour.setAlphaF(0.6F);
-  return QPen(colour, 1.0);
+  colour.setAlphaF(0.8F);
+  return QPen(colour, 1.5);
 }
 
 QScatterSeries::MarkerShape chart_marker(CurveLook::Marker marker) {

@@ -572,7 +572,7 @@ QWidget* DayPage::season_tab() {
 void DayPage::fit_columns() {
   const QFontMetrics metrics(font());
   constexpr int around_words = 24;
-  constexpr int close_around_words = 10;
+  constexpr int close_around_words = 16;
   std::vector<int> wanted;
   std::vector<int> least;
   for (const char* widest : {"", "T-000 an old black pine", "small pots and more", "C-00 shallow oval", "", "000.00 L", "000.00 L", "00.00", "000.00 L", "", "second helper", ""}) {

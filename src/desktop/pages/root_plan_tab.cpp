@@ -166,8 +166,8 @@ QWidget* RootPlanTab::answer_side() {
   auto* bottom = new QWidget(splitter);
   auto* answers = new QVBoxLayout(bottom);
   answers->setContentsMargins(0, 0, 0, 0);
-  answers->addWidget(new CautionBar(QStringLiteral("roots"), tr("Lifting, blades, moss."),
-                                    tr("Two people or a trolley for a heavy pot; cut away from the hand; gloves for sphagnum. General information; safety sheets, local codes and qualified advice prevail."), bottom));
+  auto* caution = new CautionBar(QStringLiteral("roots"), tr("Lifting, blades, moss."),
+                                    tr("Two people or a trolley for a heavy pot; cut away from the hand; gloves for sphagnum. General information; safety sheets, local codes and qualified advice prevail."), bottom);
   limits_ = new QLabel(bottom);
   limits_->setObjectName(QStringLiteral("plan_limits"));
   limits_->setWordWrap(true);
@@ -188,6 +188,7 @@ QWidget* RootPlanTab::answer_side() {
   stop_table_->verticalHeader()->hide();
   keep_current_in_sight(*stop_table_);
   answers->addWidget(limits_);
+  answers->addWidget(caution);
   answers->addWidget(steps_);
   answers->addWidget(figures_);
   answers->addWidget(stop_table_);

@@ -64,7 +64,7 @@ QWidget* SievingPage::choosers(QWidget* parent) {
   };
   sheets_ = chooser("sheet_chooser", tr("Component"), 1, 12);
   row->begin_line();
-  bags_ = chooser("bag_chooser", tr("Bag"), 2, 18);
+  bags_ = chooser("bag_chooser", tr("Bag"), 2, 24);
   sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 11);
   set_bags({});
   set_sieve_sets({});

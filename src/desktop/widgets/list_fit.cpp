@@ -29,6 +29,7 @@ constexpr int most_signs_of_a_name = 36;  // a name that is far longer than the 
 constexpr int most_rows_with_own_heights = 300;
 constexpr int rows_looked_at = 100;  // of more than that
 constexpr int around_list_words = 8;
+constexpr int between_columns = 4;  // else words of one would run into those of the next
 
 }  // namespace
 
@@ -120,7 +121,7 @@ int ListFit::close(std::size_t at) const {
   int widest = width_of_heading(table_, columns_[at].column);
   if (!looks_at_all()) widest = std::max(widest, advance(columns_[at].widest));
   for (const std::vector<Words>& cells : rows_) widest = std::max(widest, cells[at + 1].whole);
-  return widest + room_beside_words(table_.fontMetrics());
+  return widest + room_beside_words(table_.fontMetrics()) + between_columns;
 }
 
 int ListFit::narrow(std::size_t at) const {
@@ -128,6 +129,11 @@ int ListFit::narrow(std::size_t at) const {
   if (!looks_at_all()) widest = std::max(widest, std::ranges::max(words_of(columns_[at].widest).each));
   for (const std::vector<Words>& cells : rows_) widest = std::max(widest, std::ranges::max(cells[at + 1].each));
   return widest + room_beside_words(table_.fontMetrics());
+}
+
+int ListFit::wanted(std::size_t at) const {
+  const int dragged = dragged_[static_cast<qsizetype>(at)];
+  return dragged > 0 ? std::max(dragged, narrow(at)) : wide(at);
 }
 
 int ListFit::room_for_names() const {
@@ -173,7 +179,7 @@ void ListFit::fit() {
   fitted_to_ = room;
   note_dragged();
   int taken = 0;
-  for (std::size_t at = 0; at < columns_.size(); ++at) taken += wide(at);
+  for (std::size_t at = 0; at < columns_.size(); ++at) taken += wanted(at);
   if (room - taken < room_for_names()) show_narrow(room);
   else show_wide();
 }
@@ -193,8 +199,7 @@ void ListFit::show_wide() {
   let_scroll(false);
   set_.clear();
   for (std::size_t at = 0; at < columns_.size(); ++at) {
-    const int dragged = dragged_[static_cast<qsizetype>(at)];
-    set_.push_back(dragged > 0 ? dragged : wide(at));
+    set_.push_back(wanted(at));
     table_.setColumnWidth(columns_[at].column, set_[at]);
   }
   set_lines({1});
@@ -269,7 +274,6 @@ int ListFit::lines_needed(int row, const Widths& widths) const {
 void ListFit::let_scroll(bool scrolls) {
   scrolls_ = scrolls;
   QHeaderView& headings = *table_.horizontalHeader();
-  // By what the headings say: a remembered state of theirs may have come back.
   if (scrolls == (headings.sectionResizeMode(name_column) != QHeaderView::Stretch)) return;
   headings.setSectionResizeMode(name_column, scrolls ? QHeaderView::Interactive : QHeaderView::Stretch);
   if (scrolls) {

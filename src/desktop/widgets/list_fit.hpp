@@ -27,8 +27,9 @@ class ListFit : public QObject {
   /// Lives as long as the table. `names_in_one_line`: so many signs of a name must have room where not all names are looked at, else rows get more lines.
   ListFit(QTableView& table, std::vector<Column> columns, int names_in_one_line = 13);
 
-  /// Widths of the columns in the order they were given; 0 for those nobody dragged, which follow what they hold.
+  /// Widths of the columns in pixels, in the order they were given; 0 for those nobody dragged, which follow what they hold. Notes those just dragged.
   [[nodiscard]] QList<int> dragged();
+  /// Widths of before; those of another list, not as many, change nothing.
   void bring_back(const QList<int>& dragged);
 
  protected:
@@ -52,6 +53,8 @@ class ListFit : public QObject {
   [[nodiscard]] int wide(std::size_t at) const;
   [[nodiscard]] int close(std::size_t at) const;
   [[nodiscard]] int narrow(std::size_t at) const;
+  /// As dragged, but no closer than its longest word; else by its contents.
+  [[nodiscard]] int wanted(std::size_t at) const;
   [[nodiscard]] int room_for_names() const;
   [[nodiscard]] int longest_word_of_names() const;
   /// Many rows are one as high as the other: to look at each of them would take too long.
