@@ -107,6 +107,7 @@ class Fit {
     if (!weighed_.empty() || flooded_fill_) answer.belief = belief_that_holds_constants();
     question_fill();
     answer.constants = constants_;
+    for (const Terms& test : all_) answer.tests.push_back(taken_of(test));
     answer.notes = std::move(notes_);
     return answer;
   }
@@ -140,6 +141,11 @@ class Fit {
     if (test.measured.container_capacity) terms.capacity = test.measured.container_capacity->value();
     all_.push_back(terms);
     if (terms.capacity) weighed_.push_back(terms);
+  }
+
+  [[nodiscard]] CalibratedTest taken_of(const Terms& test) const {
+    const auto share = [](const std::optional<double>& value) { return value ? std::optional(Porosity(*value)) : std::nullopt; };
+    return {depth_cm(test.depth_cm), share(test.flooded), share(test.capacity), Porosity(test.voids), Porosity(test.fixed_grain_water + test.grain_water_by_fill * constants_.grain_fill)};
   }
 
   /// f = (theta_0 - water in the grains)/voids, over all tests that were weighed flooded.

@@ -89,14 +89,30 @@ PotInputs read_in(const CalibrationReport& report) {
   return inputs;
 }
 
-/// What the constants are fitted to, and where the fit begins.
-PotInputs fitted_to(const CalibrationReport& report) {
+/// What the constants are fitted to, test by test, and where the fit begins.
+PotInputs fitted_to(const Calibration& calibration, const RetentionConstants& prior) {
   PotInputs inputs;
-  for (const ReportedTest& test : report.tests) {
-    if (test.measured.container_capacity) inputs.emplace_back(test.name.empty() ? GRITWRIGHT_TEXT("water held, measured") : test.name, percent_text(test.measured.container_capacity->value()));
+  const auto add = [&](const char* name, const Porosity& share) { inputs.emplace_back(name, percent_text(share.value())); };
+  for (const CalibratedTest& test : calibration.tests) {
+    if (!test.container_capacity) continue;
+    add(GRITWRIGHT_TEXT("water held, measured"), *test.container_capacity);
+    inputs.emplace_back(GRITWRIGHT_TEXT("filled depth"), depth_text(test.filled_depth, UnitSystem::metric));
+    add(GRITWRIGHT_TEXT("voids between grains"), test.voids_between_grains);
   }
-  inputs.emplace_back("k0", fmt::format("{:.3g} cm mm", report.prior.k_cm_mm));
-  inputs.emplace_back("w0", fmt::format("{:.3g}", report.prior.grain_fill));
+  inputs.emplace_back("k0", fmt::format("{:.3g} cm mm", prior.k_cm_mm));
+  inputs.emplace_back("w0", fmt::format("{:.3g}", prior.grain_fill));
+  return inputs;
+}
+
+PotInputs flooded_by(const Calibration& calibration) {
+  PotInputs inputs;
+  const auto add = [&](const char* name, const Porosity& share) { inputs.emplace_back(name, percent_text(share.value())); };
+  for (const CalibratedTest& test : calibration.tests) {
+    if (!test.theta_0) continue;
+    add("theta_0", *test.theta_0);
+    add(GRITWRIGHT_TEXT("water in grains"), test.grain_water);
+    add(GRITWRIGHT_TEXT("voids between grains"), test.voids_between_grains);
+  }
   return inputs;
 }
 
@@ -104,15 +120,15 @@ PotInputs fitted_to(const CalibrationReport& report) {
 
 std::vector<Explanation> explain(const CalibrationReport& report) {
   const PotInputs read = read_in(report);
-  const PotInputs fitted = fitted_to(report);
   std::vector<Explanation> list{
       {"theta_0", GRITWRIGHT_TEXT("(flooded - dry) / volume"), read, "docs/science/calibration.md"},
       {"air_filled_porosity", GRITWRIGHT_TEXT("(flooded - drained) / volume: what drained; trapped air is not in it"), read, "docs/science/calibration.md"},
       {"container_capacity", GRITWRIGHT_TEXT("(drained - dry) / volume"), read, "docs/science/calibration.md"},
       {"pot_bulk_density", GRITWRIGHT_TEXT("dry mass / volume"), read, "docs/science/calibration.md"}};
   if (!report.calibration) return list;
+  const PotInputs fitted = fitted_to(*report.calibration, report.prior);
   if (report.calibration->flooded_fill_measured)
-    list.push_back({"flooded_fill", GRITWRIGHT_TEXT("(theta_0 - water in the grains) / voids between grains"), fitted, "docs/science/calibration.md"});
+    list.push_back({"flooded_fill", GRITWRIGHT_TEXT("(theta_0 - water in the grains) / voids between grains, not over 1; of several tests their mean"), flooded_by(*report.calibration), "docs/science/calibration.md"});
   switch (report.calibration->method) {
     case CalibrationMethod::none: break;
     case CalibrationMethod::k_by_capacity:
@@ -126,6 +142,12 @@ std::vector<Explanation> explain(const CalibrationReport& report) {
       break;
   }
   return list;
+}
+
+Explanation explain_predicted_air(const PotWater& water) {
+  const auto share = [](Porosity value) { return percent_text(value.value()); };
+  return {"predicted_air", GRITWRIGHT_TEXT("theta(0) - water held, by the usual constants, so that no test foretells itself"),
+          {{"theta(0)", share(water.theta_0)}, {GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}}, "docs/science/water.md"};
 }
 
 Explanation explain_score(std::span<const std::pair<std::string, PredictedAndMeasured>> tests) {

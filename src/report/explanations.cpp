@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <initializer_list>
 #include <iterator>
+#include <utility>
 
 #include "gritwright/models/grading_curve.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -63,6 +64,9 @@ std::vector<Input> fineness_inputs(const LaboratoryFigures& figures, const Gradi
 std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   const auto mass = [](std::optional<Mass> value) { return mass_text(value, UnitSystem::metric); };
   const auto size = [&](double percent) { return grain_size_text(percentile(analysis.grading, percent), UnitSystem::metric); };
+  std::vector<Input> stayed{{GRITWRIGHT_TEXT("base"), mass(analysis.base)}};
+  for (const SieveShare& sieve : analysis.sieves)
+    stayed.emplace_back("stayed on " + size_text(sieve.aperture, UnitSystem::metric), analysis.base ? mass(*analysis.base * sieve.retained.value()) : percent_text(sieve.retained.value()));
   std::vector<Explanation> list;
   if (analysis.loss) {
     list.push_back({"loss_percent", GRITWRIGHT_TEXT("100 (start - washed out - recovered) / start"),
@@ -78,7 +82,7 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   list.push_back({"retained", GRITWRIGHT_TEXT("100 x mass that stayed on / base"), {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}, {GRITWRIGHT_TEXT("pan"), percent_text(analysis.pan.value())}},
                   "ASTM C136-19"});
   list.push_back({"passing", GRITWRIGHT_TEXT("100 (1 - cumulative mass that stayed on / base); cumulative masses are divided, rounded shares never added"),
-                  {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}},
+                  std::move(stayed),
                   GRITWRIGHT_TEXT("ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered")});
   list.push_back({"d_mm", GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated"),
                   {{"D10", size(10)}, {"D50", size(50)}, {"D90", size(90)}},
@@ -87,16 +91,34 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   return list;
 }
 
+Explanation explain_pooling(const PooledTests& pooled) {
+  Explanation explanation{"pooled", GRITWRIGHT_TEXT("passing of all samples: their mean by dry mass, equally where one was measured in litres; read linear in log10(size) where one lacked a sieve"), {},
+                          "docs/science/grading.md"};
+  for (const Agreement& sieve : pooled.agreement)
+    explanation.inputs.emplace_back(passing_name(sieve.aperture), percent_text(sieve.least.value()) + "; " + percent_text(sieve.most.value()));
+  return explanation;
+}
+
 Explanation explain_size(const Grading& grading, double percent) {
   return {"d" + figure(percent, 0), GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated"), reading_of(grading, percent),
           "docs/science/grading.md"};
 }
 
+namespace {
+
+std::string fraction_words(const ScreenedFraction& fraction) {
+  const auto size = [](const std::optional<Aperture>& aperture) { return size_text(aperture, UnitSystem::metric); };
+  if (!fraction.from) return GRITWRIGHT_TEXT("the rest");
+  return fraction.to ? size(fraction.from) + " to " + size(fraction.to) : "over " + size(fraction.from);
+}
+
+}  // namespace
+
 std::vector<Explanation> explain(const Screening& screening, Sharpness sharpness) {
   const auto share = [](const ScreenedFraction& fraction) { return percent_text(fraction.share.value()); };
   std::vector<std::pair<std::string, std::string>> masses;
   for (const ScreenedFraction& fraction : screening.fractions) {
-    masses.emplace_back(fraction.from ? "over " + size_text(fraction.from, UnitSystem::metric) : GRITWRIGHT_TEXT("the rest"), share(fraction));
+    masses.emplace_back(fraction_words(fraction), share(fraction));
   }
   std::vector<Input> cut{{"s", figure(sharpness.value, 0)}};
   cut.insert(cut.end(), masses.begin(), masses.end());

@@ -166,7 +166,7 @@ std::string root_plan_text(const RootMassPlan& plan, const RootPlanAnswer& answe
   return text;
 }
 
-std::vector<Explanation> explain(const RootMassPlan& plan, const RootPlanAnswer& answer) {
+std::vector<Explanation> explain(const RootMassPlan& plan, const RootPlanAnswer& answer, std::size_t which) {
   std::vector<Explanation> list;
   std::vector<std::pair<std::string, std::string>> excesses;
   for (const Limitation& limitation : answer.limitations)
@@ -174,7 +174,7 @@ std::vector<Explanation> explain(const RootMassPlan& plan, const RootPlanAnswer&
   list.push_back({"excess", GRITWRIGHT_TEXT("farthest any point of the posed root mass passes the allowed space in a direction, at that point's height"),
                   std::move(excesses), page});
   list.push_back({"corners", GRITWRIGHT_TEXT("share of the root mass still outside after the straight cuts"), {{GRITWRIGHT_TEXT("share"), percent_text(answer.corners_share)}}, page});
-  const WorkedPlan& worked = answer.plans.front();
+  const WorkedPlan& worked = answer.plans[which];
   list.push_back({"removed", GRITWRIGHT_TEXT("1 - kept/root mass"),
                   {{GRITWRIGHT_TEXT("kept"), ml_text(worked.kept)}, {GRITWRIGHT_TEXT("root mass"), ml_text(answer.block_volume)}}, page});
   list.push_back({"untouched", GRITWRIGHT_TEXT("kept points farther than the working depth from all that is removed, deeper than combed, connected to the trunk base"),

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "gritwright/models/root_mix.hpp"
+#include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
 #include "words.hpp"
@@ -34,9 +35,14 @@ std::string share_or_range(Porosity share, const std::optional<Range>& range, co
 
 std::optional<RootSection> root_section(const RootMassPlan& plan, const WorkedPlan& worked, const RootView& side, const Mix& mix, const MixState& state) {
   if (!worked.fits) return std::nullopt;
-  auto water = mix_in_pot(state, mix.water, PotGeometry(pot_without_root_mass(plan, worked)));
+  const Container rest = pot_without_root_mass(plan, worked);
+  auto water = mix_in_pot(state, mix.water, PotGeometry(rest));
   if (!water) return std::nullopt;
   RootSection section{pot_section(PotGeometry(pot_of(plan, worked)), &*water), std::move(*water), {}, new_mix_share(plan, worked), std::nullopt};
+  section.explanations.push_back({"new_mix", GRITWRIGHT_TEXT("new mix only: the pot's area at each height less that of the kept root mass"),
+                                  {{GRITWRIGHT_TEXT("new mix, of the pot"), percent_text(section.new_mix_share)}}, "docs/science/root-mass-plan.md"});
+  for (Explanation& one : explain(mix, state, section.water, &rest))
+    if (one.figure == "container_capacity" || one.figure == "air_filled_porosity") section.explanations.push_back(std::move(one));
   if (!plan.bare_root) section.kept = side.kept;
   return section;
 }
@@ -48,15 +54,6 @@ UncertainMix uncertain_new_mix(const RootMassPlan& plan, const WorkedPlan& worke
 std::string new_mix_only_text(const RootSection& section, const Translate& translate) {
   const Words words{translate, UnitSystem::metric};
   return words(GRITWRIGHT_TEXT("new mix only, {share} of the pot"), {{"share", percent_text(section.new_mix_share, 0)}});
-}
-
-std::vector<Explanation> explain(const RootSection& section) {
-  const auto share = [](Porosity value) { return percent_text(value.value()); };
-  const std::pair<std::string, std::string> held{GRITWRIGHT_TEXT("water held"), share(section.water.container_capacity)};
-  return {{"container_capacity", GRITWRIGHT_TEXT("mean of theta(z) over what the new mix fills: the pot's area at each height less that of the kept root mass"),
-           {{GRITWRIGHT_TEXT("filled depth"), depth_text(section.pot.fill_line, UnitSystem::metric)}, {GRITWRIGHT_TEXT("new mix, of the pot"), percent_text(section.new_mix_share)}, held},
-           "docs/science/water.md"},
-          {"air_filled_porosity", GRITWRIGHT_TEXT("theta(0) - water held: the share that drains"), {{"theta(0)", share(section.water.theta_0)}, held}, "docs/science/water.md"}};
 }
 
 PrintDrawing root_section_drawing(const RootSection& section, UnitSystem units, const Translate& translate) {

@@ -94,9 +94,23 @@ TEST_CASE("What a calibration says it starts from is the mix's own constants whe
   INFO(answer.err);
   REQUIRE(answer.exit == Exit::done);
   std::string of_k;
-  for (const auto& explanation : answer.json()["explanations"]) {
+  const auto explanations = answer.json()["explanations"];
+  for (const auto& explanation : explanations) {
     if (explanation["figure"] == "k_cm_mm") of_k += explanation.dump();
   }
   INFO(of_k);
   CHECK(of_k.find("14 cm mm") != std::string::npos);
+}
+
+TEST_CASE("The flooded fill of a calibration follows from what is listed behind it", "[cli][calibrate][law]") {
+  const auto json = run({"calibrate", example("pot_test.json"), "--json", "--explain"}).json();
+  int explained = 0;
+  for (const auto& explanation : json["explanations"]) {
+    if (explanation["figure"] != "flooded_fill") continue;
+    const auto percent = [&](const char* name) { return std::stoi(explanation["inputs"][name].get<std::string>()); };  // a point is none of the locale's everywhere
+    const double fill = (percent("theta_0") - percent("water in grains")) / static_cast<double>(percent("voids between grains"));
+    CHECK_THAT(fill, WithinAbs(json["flooded_fill"].get<double>(), 0.06));
+    ++explained;
+  }
+  CHECK(explained == 1);
 }

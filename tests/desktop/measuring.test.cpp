@@ -362,10 +362,35 @@ TEST_CASE("Figures of the bags before follow the band and the grain, whatever wa
     const auto& earlier = open.bench.surroundings().earlier;
     REQUIRE(points.size() == earlier.size() + 1);
     for (std::size_t i = 0; i < earlier.size(); ++i) {
-      const LotFigures anew = lot_figures(earlier[earlier.size() - 1 - i].grading, *lot_band(open.bench), component->grain);
+      const LotFigures anew = lot_figures(earlier[earlier.size() - 1 - i].grading, *lot_band(open.bench), component->grain, earlier[earlier.size() - 1 - i].lost);
       for (const LotFigure figure : lot_figure_kinds) CHECK(points[i].figures.of(figure) == anew.of(figure));
     }
   }
+}
+
+TEST_CASE("What was lost of an earlier bag or of this one is no dust from lot to lot, as in the verdict", "[measuring][regression]") {
+  OpenWindow open;
+  for (const char* id : {"P-01", "P-02"}) {
+    Bag bag;
+    bag.material = "pumice";
+    bag.received = std::string("2026-0") + id[3] + "-10";
+    open.record->add(bag, QStringLiteral("bag"), QString::fromLatin1(id));
+    RecordedSieveTest test;
+    test.test = test_with_dust(20);
+    test.test.dry_mass = mass_g(505);
+    test.test.date = bag.received;
+    test.of = RecordRef{RecordKind::bag, id};
+    open.record->add(test, QStringLiteral("test"));
+  }
+  open.window.record_pages()->grade(QStringLiteral("P-02"));
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) {
+    state.band_from = QStringLiteral("2");
+    state.band_to = QStringLiteral("8");
+  });
+  const auto points = lot_points(open.bench);
+  REQUIRE(points.size() == 2);
+  // 20 g of 505 g lay in the pan; 5 g were found nowhere.
+  for (const LotPoint& point : points) CHECK(*point.figures.dust == Approx(20.0 / 505));
 }
 
 TEST_CASE("Every measurement says how it is done and draws it", "[measuring]") {

@@ -13,6 +13,7 @@
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QTimer>
+#include <QToolButton>
 
 #include "models/bench_evaluation.hpp"
 #include "models/pot_library.hpp"
@@ -602,6 +603,7 @@ TEST_CASE("Plans A, B and C can be chosen, and each is told with its own steps",
     planned.tab().desk().job().wait();
     CHECK(planned.tab().desk().worked()->name == std::string(1, static_cast<char>('A' + plan)));
     told << planned.open.find<QLabel>("plan_steps")->text();
+    CHECK(planned.open.find<QToolButton>("how_plan_removed")->isEnabled());
     CHECK_FALSE(planned.open.find<QWidget>("root_plan_view")->grab().isNull());
   }
   CHECK(told[0].startsWith(QStringLiteral("Plan A")));

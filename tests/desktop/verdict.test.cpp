@@ -77,7 +77,7 @@ TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]
   OpenWindow open;
   open.bench.open(dusty_bag_bench());
   const VerdictView view = verdict_view(open.bench);
-  REQUIRE(view.figures.figures.size() == 5);
+  REQUIRE(view.figures.figures.size() == 8);
   for (const Figure& figure : view.figures.figures) {
     if (figure.key == QStringLiteral("verdict_price")) {
       CHECK(figure.reason == QStringLiteral("choose its bag"));
@@ -86,6 +86,20 @@ TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]
     INFO(figure.key.toStdString());
     CHECK_FALSE(figure.explanations.empty());
   }
+}
+
+TEST_CASE("Sizes of a graded bag stand beside its verdict, also before a grain is wanted", "[verdict]") {
+  OpenWindow open;
+  BenchState state = dusty_bag_bench();
+  state.band_from.clear();
+  open.bench.open(state);
+  const auto figures = verdict_view(open.bench).figures.figures;
+  const auto found = std::ranges::find(figures, QStringLiteral("verdict_d50"), &Figure::key);
+  REQUIRE(found != figures.end());
+  const auto half = percentile(*open.bench.evaluation().components[0].grading(), 50);
+  REQUIRE(half);
+  CHECK(found->value == to_local(grain_size_text(half, UnitSystem::metric)));
+  CHECK_FALSE(found->explanations.empty());
 }
 
 TEST_CASE("A second sample over an empty pan leaves the fineness modulus in sight, though some was lost", "[verdict]") {

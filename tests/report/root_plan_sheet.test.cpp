@@ -2,6 +2,12 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <charconv>
+#include <cmath>
+#include <cstddef>
+#include <string>
+
+#include "gritwright/report/root_plan_report.hpp"
 
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
@@ -171,4 +177,22 @@ TEST_CASE("The sheet of a tree that goes back into its old pot tells no soil lin
     }
   }
   CHECK(told);
+}
+
+TEST_CASE("Each of the plans is explained by what itself keeps, not by what plan A keeps", "[root_plan_sheet][regression]") {
+  RootMassPlan plan = invented_plan();
+  plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(8)};
+  const RootPlanAnswer answer = answered(plan);
+  REQUIRE(answer.plans.size() >= 2);
+  for (std::size_t which = 0; which < answer.plans.size(); ++which) {
+    const auto list = explain(plan, answer, which);
+    const auto removed = std::ranges::find(list, std::string("removed"), &Explanation::figure);
+    REQUIRE(removed != list.end());
+    double kept_ml = 0;
+    const std::string& kept = removed->inputs.front().second;
+    std::from_chars(kept.data(), kept.data() + kept.size(), kept_ml);
+    INFO(kept);
+    CHECK_THAT(kept_ml, WithinAbs(in_ml(answer.plans[which].kept), 0.5));
+  }
+  CHECK(std::abs(in_ml(answer.plans[0].kept) - in_ml(answer.plans[1].kept)) > 1);
 }

@@ -85,7 +85,17 @@ struct ConstantsRange {
 [[nodiscard]] RetentionConstants constants_at(const CalibratedBelief& belief, const RetentionSpread& spread,
                                               const RetentionScores& scores);
 
+/// What the fit took of one test.
+struct CalibratedTest {
+  Depth filled_depth;
+  std::optional<Porosity> theta_0;
+  std::optional<Porosity> container_capacity;
+  Porosity voids_between_grains;
+  Porosity grain_water;  ///< by the fitted w
+};
+
 struct Calibration {
+  std::vector<CalibratedTest> tests;
   RetentionConstants constants;
   CalibrationMethod method = CalibrationMethod::none;
   bool flooded_fill_measured = false;

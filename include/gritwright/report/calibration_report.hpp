@@ -39,6 +39,9 @@ struct CalibrationReport {
 [[nodiscard]] std::string calibration_text(const CalibrationReport& report, UnitSystem units);
 [[nodiscard]] std::vector<Explanation> explain(const CalibrationReport& report);
 
+/// Air that was foretold of a pot test. Key predicted_air.
+[[nodiscard]] Explanation explain_predicted_air(const PotWater& water);
+
 /// How predicted air fared over tests, each with its name. Key score.
 [[nodiscard]] Explanation explain_score(std::span<const std::pair<std::string, PredictedAndMeasured>> tests);
 

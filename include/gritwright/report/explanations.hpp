@@ -8,6 +8,7 @@
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/screening.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/models/sieve_pooling.hpp"
 
 namespace gritwright {
 
@@ -21,6 +22,9 @@ struct Explanation {
 
 /// Loss, percentages, percentiles and the coefficient of uniformity of a worked-out sieve test.
 [[nodiscard]] std::vector<Explanation> explain(const SieveAnalysis& analysis);
+
+/// How samples of one bag become one curve. Key pooled.
+[[nodiscard]] Explanation explain_pooling(const PooledTests& pooled);
 
 /// The size that so much of a curve is finer than, 0..100, with the sieves it is read between. Key d10, d50 and the like.
 [[nodiscard]] Explanation explain_size(const Grading& grading, double percent);

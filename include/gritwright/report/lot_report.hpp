@@ -11,7 +11,8 @@
 namespace gritwright {
 
 /// What the last lot of a material is watched by, and where each figure of the `earlier` ones usually lies. Other arguments as in
-/// lot_figures. Keys finer, d50, usable, air, each before the usual of its own. Source: docs/science/grading.md.
+/// lot_figures. Keys finer, d50, usable, air with container_capacity and air_filled_porosity, each before the usual range of its own (usual).
+/// Source: docs/science/grading.md.
 [[nodiscard]] std::vector<Explanation> explain_lot(const Grading& last, const Band& wanted, const std::optional<GrainProperties>& grain, MassShare lost,
                                                    std::span<const LotFigures> earlier);
 

@@ -21,7 +21,7 @@ namespace gritwright {
 [[nodiscard]] std::string root_plan_text(const RootMassPlan& plan, const RootPlanAnswer& answer, const std::optional<PotGrowth>& growth,
                                          UnitSystem units);
 
-/// Where the figures of plan A come from. Keys excess, corners, removed, untouched, soil_line, fill, shoulder.
-[[nodiscard]] std::vector<Explanation> explain(const RootMassPlan& plan, const RootPlanAnswer& answer);
+/// Where the figures of one of the answer's plans come from, 0 for plan A. Keys excess, corners, removed, untouched, soil_line, fill, shoulder.
+[[nodiscard]] std::vector<Explanation> explain(const RootMassPlan& plan, const RootPlanAnswer& answer, std::size_t which = 0);
 
 }  // namespace gritwright

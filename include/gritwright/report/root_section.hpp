@@ -22,6 +22,7 @@ struct RootSection {
   ViewOutline kept;          ///< closed, from the middle of the inside floor; empty where all ground was taken off
   double new_mix_share = 0;  ///< of the pot, 0..1
   std::optional<MixRanges> ranges;
+  std::vector<Explanation> explanations{};  ///< of water and air: keys new_mix, container_capacity, air_filled_porosity
 };
 
 /// Empty for a plan in stages, and where a particle density of the mix is missing. `worked` is one of the plans of `plan`; `side` is its
@@ -34,9 +35,6 @@ struct RootSection {
 
 /// "new mix only, 41 % of the pot".
 [[nodiscard]] std::string new_mix_only_text(const RootSection& section, const Translate& translate = {});
-
-/// Water and air of the new mix alone. Keys container_capacity, air_filled_porosity.
-[[nodiscard]] std::vector<Explanation> explain(const RootSection& section);
 
 /// Pot, fill line, wet zone and root mass to scale, the root mass hatched and marked as not known.
 [[nodiscard]] PrintDrawing root_section_drawing(const RootSection& section, UnitSystem units, const Translate& translate = {});

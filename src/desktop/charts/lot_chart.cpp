@@ -20,7 +20,7 @@ constexpr int lot_look = 0;
 bool lot_is_outside(const std::vector<LotPoint>& points, LotFigure figure) {
   const auto usual = usual_of(points, figure);
   const auto& value = points.back().figures.of(figure);
-  return usual && value && !usual->holds(*value);
+  return points.back().on_screen && usual && value && !usual->holds(*value);
 }
 
 /// What a panel shows from its foot to its top; nothing where no lot has the figure.
@@ -215,7 +215,7 @@ void LotChart::paint_panel(QPainter& painter, const QRectF& room, LotFigure figu
     paint_swatch(painter, look, QSize(12, 12));
     painter.restore();
     const bool last = i + 1 == points_.size();
-    if (last) {
+    if (last && points_[i].on_screen) {
       // A ring about the bag on screen; a square one where it is unusual.
       painter.setPen(QPen(outside ? current_colours().fault : ink, 2));
       if (outside) painter.drawRect(QRectF(at - QPointF(9, 9), QSizeF(18, 18)));

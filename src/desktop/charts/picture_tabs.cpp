@@ -58,7 +58,7 @@ class PictureChooser : public QComboBox {
 
 }  // namespace
 
-PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), how_(new HowButton([this] { return picture().how(); }, this)), chooser_(new PictureChooser(this)) {
+PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), how_(new HowButton([this] { return figure(); }, this)), chooser_(new PictureChooser(this)) {
   setTabBar(bar_);
   setDocumentMode(true);
   twin_->setObjectName(QStringLiteral("picture_twin"));
@@ -123,7 +123,7 @@ bool PictureTabs::eventFilter(QObject* watched, QEvent* event) {
 void PictureTabs::fit_tabs() {
   const auto beside = [this](const QString& words) {
     twin_->setText(words);
-    return width() - how_->sizeHint().width() - between_buttons - twin_->sizeHint().width();
+    return width() - how_->sizeHint().expandedTo(how_->minimumSize()).width() - between_buttons - twin_->sizeHint().width();
   };
   const QString words = as_table_ ? tr("As a picture") : tr("As a table");
   const int beside_two_lines = beside(in_two_lines(words));
@@ -157,6 +157,15 @@ void PictureTabs::set_as_table(bool table) {
 
 void PictureTabs::name_how() {
   if (!shown_.empty()) how_->setAccessibleName(tr("How so: %1").arg(picture().title));
+}
+
+Figure PictureTabs::figure() const {
+  Figure figure{QStringLiteral("picture"), picture().title, {}, {}, picture().how()};
+  if (!figure.explanations.empty()) return figure;
+  const QWidget* const drawn = picture().view->focusProxy() != nullptr ? picture().view->focusProxy() : picture().view;
+  figure.reason = drawn->accessibleDescription();
+  if (figure.reason.endsWith(u'.')) figure.reason.chop(1);
+  return figure;
 }
 
 const PictureTabs::Picture& PictureTabs::picture() const { return shown_[static_cast<std::size_t>(std::max(0, currentIndex()))].picture; }

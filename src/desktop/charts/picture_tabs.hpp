@@ -26,7 +26,7 @@ class PictureTabs : public QTabWidget {
     const char* table_name;               ///< object name of the table
     std::function<PictureTable()> table;  ///< as it is read
     std::function<PictureTable()> data;   ///< metric, with a point: for a CSV file
-    std::function<Figure()> how;          ///< where it comes from
+    std::function<std::vector<Explanation>()> how;  ///< where it comes from; empty while nothing is shown
   };
 
   explicit PictureTabs(QWidget* parent = nullptr);
@@ -51,6 +51,7 @@ class PictureTabs : public QTabWidget {
  private:
   void fit_tabs();
   void name_how();
+  [[nodiscard]] Figure figure() const;
 
   struct Shown {
     Picture picture;

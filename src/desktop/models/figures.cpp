@@ -210,7 +210,7 @@ std::vector<FigureGroup> bench_figures(const Bench& bench) {
   return {pot_group(bench), litres_group(bench), mix_group(bench), grain_group(bench)};
 }
 
-QString explained(const std::string& text) {
+QString explanation_words(const std::string& text) {
   struct Around {
     QRegularExpression shape;
     const char* words;
@@ -220,6 +220,7 @@ QString explained(const std::string& text) {
                                   Around{QRegularExpression(QStringLiteral("^beta of (.+)$")), QT_TRANSLATE_NOOP("Figures", "beta of %1")},
                                   Around{QRegularExpression(QStringLiteral("^share of (.+)$")), QT_TRANSLATE_NOOP("Figures", "share of %1")},
                                   Around{QRegularExpression(QStringLiteral("^over ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "over %1")},
+                                  Around{QRegularExpression(QStringLiteral("^stayed on ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "stayed on %1")},
                                   Around{QRegularExpression(QStringLiteral("^passing at ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "passing at %1")},
                                   Around{QRegularExpression(QStringLiteral("^([0-9]+ %) typical$")), QT_TRANSLATE_NOOP("Figures", "%1 typical")}};
   for (const Around& around : arounds) {
@@ -252,9 +253,9 @@ QString explanation_text(const Figure& figure) {
   if (!figure.reason.isEmpty()) lines << FigureText::tr("Not computed: %1.").arg(figure.reason);
   if (!figure.range_detail.isEmpty()) lines << figure.range_detail;
   for (const Explanation& explanation : figure.explanations) {
-    lines << explained(explanation.formula);
-    for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    ") + with_label(explained(name), to_local(explained(value).toStdString()));
-    lines << FigureText::tr("Source: %1").arg(explained(explanation.source));
+    lines << explanation_words(explanation.formula);
+    for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    ") + with_label(explanation_words(name), to_local(explanation_words(value).toStdString()));
+    lines << FigureText::tr("Source: %1").arg(explanation_words(explanation.source));
   }
   return lines.join(u'\n');
 }

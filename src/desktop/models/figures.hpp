@@ -32,7 +32,7 @@ struct FigureGroup {
 [[nodiscard]] Figure balance_figure(const Bench& bench);
 
 /// A text of an explanation in the reader's language, whole or the words around its names and numbers; as it is where it has none.
-[[nodiscard]] QString explained(const std::string& text);
+[[nodiscard]] QString explanation_words(const std::string& text);
 
 /// The explanation of a figure for people: formula, inputs, source.
 [[nodiscard]] QString explanation_text(const Figure& figure);

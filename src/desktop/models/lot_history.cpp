@@ -5,6 +5,7 @@
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "text.hpp"
+#include "verdict_figures.hpp"
 
 namespace gritwright::desktop {
 
@@ -27,8 +28,11 @@ QString lot_share(Porosity value) { return to_local(percent_text(value.value()))
 
 std::optional<Band> lot_band(const Bench& bench) {
   // As the verdict takes it, so that both tell the same.
-  const std::vector<Aperture>& owned = bench.surroundings().owned_sieves;
-  if (const auto& wanted = bench.evaluation().band) return owned.empty() ? wanted : std::optional(snapped(*wanted, owned));
+  const ComponentEvaluation* const component = lot_component(bench);
+  if (const auto& wanted = bench.evaluation().band) {
+    const auto sieves = has_lot(component) ? sieves_at_hand(*component->grading(), bench.surroundings().owned_sieves) : bench.surroundings().owned_sieves;
+    return sieves.empty() ? wanted : std::optional(snapped(*wanted, sieves));
+  }
   const auto& bag = bench.surroundings().bag;
   return bag && bag->printed_size ? std::optional(Band{bag->printed_size->from, bag->printed_size->to}) : std::nullopt;
 }
@@ -43,22 +47,26 @@ const std::vector<LotFigures>& EarlierLots::figures(const std::vector<EarlierTes
   return figures_;
 }
 
+std::optional<GrainProperties> lot_grain(const Bench& bench) {
+  const ComponentEvaluation* const component = lot_component(bench);
+  return component != nullptr && component->component ? std::optional(component->component->grain) : std::nullopt;
+}
+
 std::vector<LotPoint> lot_points(const Bench& bench) {
   std::vector<LotPoint> points;
   const auto band = lot_band(bench);
   if (!band) return points;
   const ComponentEvaluation* const component = lot_component(bench);
-  std::optional<GrainProperties> grain;
-  if (component != nullptr && component->component) grain = component->component->grain;
+  const auto grain = lot_grain(bench);
   const auto& earlier = bench.surroundings().earlier;
   const auto& bag = bench.surroundings().bag;
   const auto printed = bag ? bag->printed_size : std::nullopt;
   const std::vector<LotFigures>& figures = bench.earlier_lots().figures(earlier, *band, grain);
   for (std::size_t i = earlier.size(); i-- > 0;) {
     const EarlierTest& test = earlier[i];
-    if (!printed || !test.printed_size || printed == test.printed_size) points.push_back({test.bag, test.day, figures[i]});
+    if (!printed || !test.printed_size || printed == test.printed_size) points.push_back({test.bag, test.day, figures[i], test.grading, test.lost});
   }
-  if (has_lot(component)) points.push_back({bench.state().components[static_cast<std::size_t>(bench.current_component())].name, {}, lot_figures(*component->grading(), *band, grain, component->lost())});
+  if (has_lot(component)) points.push_back({bench.state().components[static_cast<std::size_t>(bench.current_component())].name, {}, lot_figures(*component->grading(), *band, grain, component->lost()), *component->grading(), component->lost(), true});
   return points;
 }
 

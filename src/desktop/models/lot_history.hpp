@@ -6,7 +6,10 @@
 #include <vector>
 
 #include "bench.hpp"
+#include "gritwright/domain/grading.hpp"
+#include "gritwright/domain/mix.hpp"
 #include "gritwright/models/lot_control.hpp"
+#include "gritwright/units.hpp"
 
 namespace gritwright::desktop {
 
@@ -17,10 +20,16 @@ struct LotPoint {
   QString bag;
   QString day;
   LotFigures figures;
+  Grading grading;
+  MassShare lost{};
+  bool on_screen = false;  ///< the bag of the sheet, its test finished
 };
 
 /// The band that lots are compared in: the wanted one, else the size printed on the bag. Empty without either.
 [[nodiscard]] std::optional<Band> lot_band(const Bench& bench);
+
+/// The grain that the air of all lots is compared in: that of the bag on screen. Empty while it is not known.
+[[nodiscard]] std::optional<GrainProperties> lot_grain(const Bench& bench);
 
 /// Earlier lots of the material on screen oldest first, the bag on screen last; bags that were sold as another size are no lots of it. Their air is compared in the grain of the bag on
 /// screen, so that only the grading tells them apart.

@@ -2,7 +2,10 @@
 
 #include <QCoreApplication>
 #include <QLocale>
-#include <utility>
+#include <algorithm>
+#include <initializer_list>
+#include <iterator>
+#include <string_view>
 
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/report/mix_report.hpp"
@@ -33,13 +36,17 @@ ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std:
     compared.in_band = band_share(compared.grading, *band);
     compared.finer = band_share(compared.grading, {aperture_mm(0), band->from});
   }
+  const auto take = [&compared](std::initializer_list<std::string_view> keys, const std::vector<Explanation>& all) {
+    std::ranges::copy_if(all, std::back_inserter(compared.explanations), [&](const Explanation& one) { return std::ranges::find(keys, one.figure) != keys.end(); });
+  };
+  take({"bulk_density_g_l"}, explain(mix, *state));
+  if (!compared.grading.points.empty()) take({"d50", "in_band", "finer"}, explain_blend(compared.grading, band));
   const auto water = pot != nullptr ? mix_in_pot(*state, mix.water, *pot) : std::nullopt;
   if (water) {
     compared.air = water->air_filled_porosity;
     compared.water = water->container_capacity;
     compared.available = water->available_in_pot;
-    for (Explanation& one : explain(mix, *state, *water, &pot->container()))
-      if (one.figure == "container_capacity" || one.figure == "air_filled_porosity") compared.explanations.push_back(std::move(one));
+    take({"container_capacity", "air_filled_porosity", "available_in_pot"}, explain(mix, *state, *water, &pot->container()));
     if (const auto drawn = UncertainMix(mix, spread_of(kept.of, catalogue), *pot).air_and_water(standing_sample, runner)) {
       compared.air_range = drawn->air;
       compared.water_range = drawn->capacity;

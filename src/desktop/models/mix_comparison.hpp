@@ -8,8 +8,8 @@
 #include "bench_ranges.hpp"
 #include "charts/picture_table.hpp"
 #include "gritwright/models/range.hpp"
-#include "gritwright/report/explanations.hpp"
 #include "gritwright/models/slice_runner.hpp"
+#include "gritwright/report/explanations.hpp"
 
 namespace gritwright::desktop {
 
@@ -36,7 +36,7 @@ struct ComparedMix {
   std::optional<BulkDensity> bulk_density;
   std::optional<Range> air_range;
   std::optional<Range> water_range;
-  std::vector<Explanation> explanations;  ///< of water and air
+  std::vector<Explanation> explanations;  ///< of its figures
 };
 
 struct Comparison {

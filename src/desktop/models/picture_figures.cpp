@@ -1,13 +1,18 @@
 #include "picture_figures.hpp"
 
-#include <QCoreApplication>
+#include <QLatin1String>
+#include <QString>
+#include <QStringList>
 #include <algorithm>
+#include <cstddef>
 #include <initializer_list>
 #include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
 
+#include "figures.hpp"
+#include "gritwright/models/lot_control.hpp"
 #include "gritwright/report/ageing_report.hpp"
 #include "gritwright/report/calibration_report.hpp"
 #include "gritwright/report/design_report.hpp"
@@ -15,24 +20,15 @@
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/pot_section.hpp"
 #include "gritwright/report/root_plan_report.hpp"
+#include "gritwright/report/root_section.hpp"
 #include "lot_history.hpp"
 #include "text.hpp"
-#include "verdict_figures.hpp"
 
 namespace gritwright::desktop {
 
 namespace {
 
-class PictureText {
-  Q_DECLARE_TR_FUNCTIONS(Pictures)
-};
-
-Figure picture_figure(const QString& label) { return {QStringLiteral("picture"), label, {}, PictureText::tr("nothing is drawn yet"), {}}; }
-
-void explain_by(Figure& figure, std::vector<Explanation> explanations) {
-  for (Explanation& one : explanations) figure.explanations.push_back(std::move(one));
-  if (!figure.explanations.empty()) figure.reason.clear();
-}
+void append_all(std::vector<Explanation>& list, std::vector<Explanation> more) { std::ranges::move(more, std::back_inserter(list)); }
 
 std::vector<Explanation> picked(const std::vector<Explanation>& all, std::initializer_list<std::string_view> keys) {
   std::vector<Explanation> some;
@@ -40,121 +36,105 @@ std::vector<Explanation> picked(const std::vector<Explanation>& all, std::initia
   return some;
 }
 
-/// `group` says why there is nothing, where there is nothing.
-Figure figure_of_group(const Bench& bench, const QString& label, const char* group, std::initializer_list<const char*> keys) {
-  Figure figure = picture_figure(label);
+std::vector<Explanation> explanations_in(const Bench& bench, const char* group, std::initializer_list<const char*> keys) {
+  std::vector<Explanation> some;
   for (const FigureGroup& each : bench_figures(bench)) {
     if (each.key != QLatin1String(group)) continue;
     for (const Figure& one : each.figures) {
-      const bool asked = std::ranges::any_of(keys, [&one](const char* key) { return one.key == QLatin1String(key); });
-      if (!asked) continue;
-      if (!one.reason.isEmpty() && figure.explanations.empty()) figure.reason = one.reason;
-      explain_by(figure, one.explanations);
+      if (std::ranges::any_of(keys, [&one](const char* key) { return one.key == QLatin1String(key); })) append_all(some, one.explanations);
     }
   }
-  return figure;
+  return some;
 }
 
 }  // namespace
 
-Figure sieving_curve_figure(const Bench& bench) {
-  Figure figure = picture_figure(PictureText::tr("Grading curve"));
+std::vector<Explanation> explain_sieving_curve(const Bench& bench) {
+  std::vector<Explanation> list;
   const auto index = static_cast<std::size_t>(bench.current_component());
-  if (index >= bench.evaluation().components.size()) return figure;
+  if (index >= bench.evaluation().components.size()) return list;
   const ComponentEvaluation& component = bench.evaluation().components[index];
-  const auto add = [&figure](SheetState state, const std::optional<SieveAnalysis>& analysis) {
-    if (state == SheetState::finished && analysis) explain_by(figure, picked(explain(*analysis), {"passing", "d_mm", "cu"}));
+  const auto add = [&list](SheetState state, const std::optional<SieveAnalysis>& analysis) {
+    if (state == SheetState::finished && analysis) append_all(list, picked(explain(*analysis), {"passing"}));
   };
   add(component.state, component.analysis);
   for (const ReplicateEvaluation& sample : component.replicates) add(sample.state, sample.analysis);
-  return figure;
+  if (list.empty() || component.grading() == nullptr) return list;
+  if (component.pooled) list.push_back(explain_pooling(*component.pooled));
+  for (const double percent : {10.0, 50.0, 90.0}) list.push_back(explain_size(*component.grading(), percent));
+  return list;
 }
 
-Figure lots_figure(const Bench& bench) {
-  Figure figure = picture_figure(PictureText::tr("From lot to lot"));
-  const auto band = lot_band(bench);
-  const auto graded = graded_bag(bench);
-  if (!band) figure.reason = PictureText::tr("type the wanted grain");
-  else if (!graded) figure.reason = PictureText::tr("finish the sieve test");
-  if (!band || !graded) return figure;
+std::vector<Explanation> explain_lots(const Bench& bench) {
   const auto points = lot_points(bench);
+  if (points.empty()) return {};
   std::vector<LotFigures> earlier;
   for (std::size_t i = 0; i + 1 < points.size(); ++i) earlier.push_back(points[i].figures);
-  const auto& component = bench.evaluation().components[static_cast<std::size_t>(bench.current_component())].component;
-  explain_by(figure, explain_lot(graded->grading, *band, component ? std::optional(component->grain) : std::nullopt, graded->lost, earlier));
-  return figure;
+  return explain_lot(points.back().grading, *lot_band(bench), lot_grain(bench), points.back().lost, earlier);
 }
 
-Figure mix_curve_figure(const Bench& bench) {
-  const QString label = PictureText::tr("Grading curve of the mix");
-  Figure figure = figure_of_group(bench, label, "grain", {"d10", "d50", "d90", "in_band", "finer"});
+std::vector<Explanation> explain_mix_curve(const Bench& bench) {
+  std::vector<Explanation> list = explanations_in(bench, "grain", {"d10", "d50", "d90", "in_band", "finer"});
   const auto& evaluation = bench.evaluation();
-  if (evaluation.mix_state) explain_by(figure, picked(explain(*evaluation.mix, *evaluation.mix_state), {"passing", "mass_shares"}));
-  return figure;
+  if (evaluation.mix_state) append_all(list, picked(explain(*evaluation.mix, *evaluation.mix_state), {"passing", "mass_shares"}));
+  return list;
 }
 
-Figure pot_section_figure(const Bench& bench) {
-  return figure_of_group(bench, PictureText::tr("Pot in section"), "pot", {"container_capacity", "air_filled_porosity", "trapped_air", "perched_height_cm"});
+std::vector<Explanation> explain_pot_section(const Bench& bench) {
+  return explanations_in(bench, "pot", {"container_capacity", "air_filled_porosity", "trapped_air", "perched_height_cm"});
 }
 
-Figure litres_figure(const Bench& bench) {
-  Figure figure = figure_of_group(bench, PictureText::tr("Litres in and out"), "mix", {"shrinkage_percent", "voids_between_grains", "voids_in_grains"});
-  explain_by(figure, figure_of_group(bench, {}, "litres", {"mixed_litres"}).explanations);
-  return figure;
+std::vector<Explanation> explain_litres(const Bench& bench) {
+  std::vector<Explanation> list = explanations_in(bench, "mix", {"shrinkage_percent", "voids_between_grains", "voids_in_grains"});
+  if (!list.empty()) append_all(list, explanations_in(bench, "litres", {"mixed_litres"}));
+  return list;
 }
 
-Figure comparison_figure(const Comparison& comparison) {
-  Figure figure = picture_figure(PictureText::tr("Mixes side by side"));
-  std::vector<Explanation> formulas;
+std::vector<Explanation> explain_comparison(const Comparison& comparison) {
+  std::vector<Explanation> list;
   for (const ComparedMix& mix : comparison.mixes) {
     for (const Explanation& one : mix.explanations) {
-      auto formula = std::ranges::find(formulas, one.formula, &Explanation::formula);
-      if (formula == formulas.end()) formula = formulas.insert(formulas.end(), Explanation{one.figure, one.formula, {}, one.source});
+      auto same = std::ranges::find_if(list, [&one](const Explanation& other) { return other.figure == one.figure && other.formula == one.formula && other.source == one.source; });
+      if (same == list.end()) same = list.insert(list.end(), Explanation{one.figure, one.formula, {}, one.source});
       QStringList inputs;
-      for (const auto& [name, value] : one.inputs) inputs << with_label(explained(name), to_local(explained(value).toStdString()));
-      formula->inputs.emplace_back(mix.name.toStdString(), semicolon_list(inputs).toStdString());
+      for (const auto& [name, value] : one.inputs) inputs << with_label(explanation_words(name), to_local(explanation_words(value).toStdString()));
+      same->inputs.emplace_back(mix.name.toStdString(), semicolon_list(inputs).toStdString());
     }
   }
-  explain_by(figure, std::move(formulas));
-  return figure;
+  return list;
 }
 
-Figure years_figure(const BenchAgeing* ageing) {
-  Figure figure = picture_figure(PictureText::tr("Air over the years"));
-  if (ageing != nullptr) explain_by(figure, {explain_years(ageing->of.mix.mix, ageing->of.breakdowns)});
-  return figure;
+std::vector<Explanation> explain_ageing(const BenchAgeing* ageing) {
+  if (ageing == nullptr) return {};
+  return explain_years(ageing->of.mix.mix, ageing->of.breakdowns, static_cast<int>(ageing->years.seasons.size()) - 1);
 }
 
-Figure trade_off_figure(const FoundParts* found) {
-  Figure figure = picture_figure(PictureText::tr("Recipes found"));
-  if (found != nullptr) explain_by(figure, explain_design());
-  return figure;
+std::vector<Explanation> explain_trade_offs(const FoundParts* found, UnitSystem units) {
+  if (found == nullptr) return {};
+  std::vector<Explanation> list = explain_design();
+  for (const Figure& figure : recipe_figures(*found, 0, units).figures) {
+    for (const Explanation& one : figure.explanations) {
+      if (std::ranges::find(list, one.formula, &Explanation::formula) == list.end()) list.push_back(one);
+    }
+  }
+  return list;
 }
 
-Figure scores_figure(const std::vector<ComparedTest>& tests) {
-  Figure figure = picture_figure(PictureText::tr("Pot tests beside what was foretold"));
+std::vector<Explanation> explain_scores(const std::vector<ComparedTest>& tests) {
+  if (tests.empty()) return {};
   std::vector<std::pair<std::string, PredictedAndMeasured>> scored;
   for (const ComparedTest& test : tests) scored.emplace_back(test.test, test.air);
-  if (!scored.empty()) explain_by(figure, {explain_score(scored)});
-  return figure;
+  return {explain_score(scored)};
 }
 
-Figure pot_figure(const std::optional<PotGeometry>& pot) {
-  Figure figure = picture_figure(PictureText::tr("The pot to scale"));
-  if (pot) explain_by(figure, explain_holding(*pot));
-  return figure;
+std::vector<Explanation> explain_pot(const std::optional<PotGeometry>& pot) { return pot ? explain_holding(*pot) : std::vector<Explanation>{}; }
+
+std::vector<Explanation> explain_plan(const RootPlanOutcome* outcome) {
+  return outcome != nullptr && outcome->answer ? explain(outcome->plan, *outcome->answer, outcome->worked) : std::vector<Explanation>{};
 }
 
-Figure plan_views_figure(const RootPlanOutcome* outcome) {
-  Figure figure = picture_figure(PictureText::tr("Root mass in the pot"));
-  if (outcome != nullptr && outcome->answer) explain_by(figure, explain(outcome->plan, *outcome->answer));
-  return figure;
-}
-
-Figure plan_section_figure(const RootPlanOutcome* outcome) {
-  Figure figure = picture_figure(PictureText::tr("New mix around the root mass"));
-  if (outcome != nullptr && outcome->section) explain_by(figure, explain(*outcome->section));
-  return figure;
+std::vector<Explanation> explain_plan_section(const RootPlanOutcome* outcome) {
+  return outcome != nullptr && outcome->section ? outcome->section->explanations : std::vector<Explanation>{};
 }
 
 }  // namespace gritwright::desktop

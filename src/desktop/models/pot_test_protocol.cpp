@@ -55,7 +55,7 @@ void add_pot_figures(ProtocolAnswer& answer, const TestedMix* tested, const QStr
   add_figure(answer, "air_filled_porosity", PotTestText::tr("Air that drained in"), measured(&MeasuredPorosities::air_filled_porosity), not_measured, how);
   const bool foretold = last != nullptr && last->predicted;
   add_figure(answer, "predicted_air", PotTestText::tr("Predicted before any test"), foretold ? std::optional(percent_text(last->predicted->air_filled_porosity.value())) : std::nullopt, reason,
-             {{"predicted_air", "theta(0) - water held, by the usual constants, so that no test foretells itself", {}, "docs/science/water.md"}});
+             foretold ? std::vector{explain_predicted_air(*last->predicted)} : std::vector<Explanation>{});
   add_figure(answer, "container_capacity", PotTestText::tr("Water that stayed"), measured(&MeasuredPorosities::container_capacity), not_measured, how);
   add_figure(answer, "theta_0", PotTestText::tr("Filled when flooded"), measured(&MeasuredPorosities::theta_0), not_measured, how);
   const auto bulk = last != nullptr ? last->measured.bulk_density : std::nullopt;

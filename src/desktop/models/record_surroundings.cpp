@@ -5,11 +5,11 @@
 #include <cmath>
 #include <initializer_list>
 
-#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/measured_properties.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
+#include "bench_evaluation.hpp"
 #include "known_mix.hpp"
 #include "material_words.hpp"
 #include "shelf.hpp"
@@ -40,9 +40,11 @@ std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::
     if (line.sieve_tests == 0 || line.ref.id == but_not) continue;
     const auto stored = workbook.sieve_tests_of(line.ref);
     if (stored.empty()) continue;
-    const auto analysis = analyse(stored.back().record.test);
+    // With the samples beside it, as when it is graded.
+    const ComponentEvaluation graded = evaluate_component(component_of(stored, to_qt(line.ref.id)), Catalogue());
     const auto bag = workbook.find(Id<Bag>{line.ref.id});
-    if (analysis) tests.push_back({to_qt(line.ref.id), to_qt(line.day), analysis->grading, bag ? bag->record.printed_size : std::nullopt, lost_share(*analysis)});
+    if (graded.state == SheetState::finished && graded.grading() != nullptr)
+      tests.push_back({to_qt(line.ref.id), to_qt(line.day), *graded.grading(), bag ? bag->record.printed_size : std::nullopt, graded.lost()});
   }
   return tests;
 }

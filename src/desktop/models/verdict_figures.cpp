@@ -22,13 +22,6 @@ class VerdictText {
   Q_DECLARE_TR_FUNCTIONS(Verdict)
 };
 
-std::vector<Aperture> sieves_at_hand(const Grading& grading, const std::vector<Aperture>& owned) {
-  if (!owned.empty()) return owned;
-  std::vector<Aperture> sieves;
-  for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
-  return sieves;
-}
-
 constexpr unsigned most_choices = 8;  // more is a list to study, not to choose from
 
 QString why_no_curve(const ComponentEvaluation& component) {
@@ -119,6 +112,13 @@ void add_price(VerdictView& view, const std::optional<Bag>& bag, const std::opti
 
 }  // namespace
 
+std::vector<Aperture> sieves_at_hand(const Grading& grading, const std::vector<Aperture>& owned) {
+  if (!owned.empty()) return owned;
+  std::vector<Aperture> sieves;
+  for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
+  return sieves;
+}
+
 VerdictView verdict_view(const Bench& bench) {
   VerdictView view;
   const auto index = static_cast<std::size_t>(bench.current_component());
@@ -163,6 +163,14 @@ VerdictView verdict_view(const Bench& bench) {
   add("finer", VerdictText::tr("Finer"), share(&BagVerdict::finer));
   add("coarser", VerdictText::tr("Coarser"), share(&BagVerdict::coarser));
   add("usable", VerdictText::tr("Usable of a litre"), judged ? std::optional(usable_text(judged->usable.value(), units)) : std::nullopt);
+  const Grading* const curve = component.state == SheetState::finished && component.faults.empty() ? component.grading() : nullptr;
+  for (const int percent : {10, 50, 90}) {
+    const auto size = curve != nullptr ? percentile(*curve, percent) : std::nullopt;
+    Figure figure{QStringLiteral("verdict_d%1").arg(percent), percent == 50 ? VerdictText::tr("D50, half is finer") : VerdictText::tr("D%1").arg(percent), to_local(grain_size_text(size, units)), {}, {}};
+    if (!size) figure.reason = curve != nullptr ? VerdictText::tr("the sieves do not reach far enough") : why_no_curve(component);
+    else figure.explanations.push_back(explain_size(*curve, percent));
+    view.figures.figures.push_back(std::move(figure));
+  }
   if (bench.surroundings().laboratory_figures && component.grading() != nullptr && component.state == SheetState::finished) add_laboratory(view, component);
   add_price(view, bench.surroundings().bag, judged, reason);
   view.notes.removeDuplicates();

@@ -42,6 +42,9 @@ struct VerdictView {
 /// "2 mm to 4 mm", "over 4 mm", "under 2 mm".
 [[nodiscard]] QString fraction_name(const ScreenedFraction& fraction, UnitSystem units);
 
+/// The sieves that a wanted band is judged at: those owned, without any those of the test.
+[[nodiscard]] std::vector<Aperture> sieves_at_hand(const Grading& grading, const std::vector<Aperture>& owned);
+
 /// The ways to screen that are listed, best first, `lost` as in judge: over the owned sieves, without any over those of the test.
 [[nodiscard]] std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned, MassShare lost);
 

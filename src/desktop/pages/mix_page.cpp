@@ -148,12 +148,12 @@ QWidget* MixPage::answers() {
     section_ = new PotSectionView(bench_, &pictures);
     litres_ = new PartsBar(bench_, ranges_, &pictures);
     comparison_ = new ComparisonView(bench_, &pictures);
-    pictures.add({tr("Curves"), chart_, "grading_table", [this] { return grading_table(bench_); }, [this] { return grading_data(bench_); }, [this] { return mix_curve_figure(bench_); }});
+    pictures.add({tr("Curves"), chart_, "grading_table", [this] { return grading_table(bench_); }, [this] { return grading_data(bench_); }, [this] { return explain_mix_curve(bench_); }});
     pictures.add({tr("Pot in section"), section_, "pot_section_table", [this] { return pot_section_table(bench_, ranges_.mix()); }, [this] { return pot_section_data(bench_, ranges_.mix()); },
-                  [this] { return pot_section_figure(bench_); }});
-    pictures.add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_, ranges_.mix()); }, [this] { return parts_data(bench_, ranges_.mix()); }, [this] { return litres_figure(bench_); }});
+                  [this] { return explain_pot_section(bench_); }});
+    pictures.add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_, ranges_.mix()); }, [this] { return parts_data(bench_, ranges_.mix()); }, [this] { return explain_litres(bench_); }});
     pictures.add({tr("Compare"), comparison_, "comparison_table", [this] { return comparison_table(comparison_->comparison(), bench_.units()); },
-                  [this] { return comparison_data(comparison_->comparison()); }, [this] { return comparison_figure(comparison_->comparison()); }});
+                  [this] { return comparison_data(comparison_->comparison()); }, [this] { return explain_comparison(comparison_->comparison()); }});
     ageing_ = new AgeingView(bench_, &pictures);
     years_ = new ColumnScroll(ageing_, &pictures);
     years_->setFocusProxy(ageing_);
@@ -162,15 +162,15 @@ QWidget* MixPage::answers() {
                     ageing_->ask();
                     return ageing_table(ageing_->ageing(), bench_.units());
                   },
-                  [this] { return ageing_data(ageing_->ageing()); }, [this] { return years_figure(ageing_->ageing()); }});
+                  [this] { return ageing_data(ageing_->ageing()); }, [this] { return explain_ageing(ageing_->ageing()); }});
     trade_off_ = new TradeOffView(*finder_, &pictures);
     pictures.add({tr("Trade-offs"), trade_off_, "trade_off_table", [this] { return trade_off_table(finder_->found()); }, [this] { return trade_off_data(finder_->found()); },
-                  [this] { return trade_off_figure(finder_->found()); }});
+                  [this] { return explain_trade_offs(finder_->found(), bench_.units()); }});
     scores_ = new ScoreView(&pictures);
     scores_page_ = new ColumnScroll(scores_, &pictures);
     scores_page_->setFocusProxy(scores_);
     pictures.add({tr("Pot tests"), scores_page_, "score_table", [this] { return score_table(scores_->tests()); }, [this] { return score_data(scores_->tests()); },
-                  [this] { return scores_figure(scores_->tests()); }});
+                  [this] { return explain_scores(scores_->tests()); }});
   };
   const AnswerColumn answer = answer_column(bench_, this, {QStringLiteral("answer_splitter"), QStringLiteral("chart_views"), tr("Pictures of the mix"), QStringLiteral("mix_")}, add_pictures);
   QSplitter* const column = answer.column;

@@ -302,7 +302,7 @@ QWidget* PotsTab::answer_side() {
   pictures->setObjectName(QStringLiteral("pots_pictures"));
   pictures->setAccessibleName(tr("Picture of the pot"));
   drawing_ = new PotDrawing(pictures);
-  pictures->add({tr("The pot to scale"), drawing_, "pot_drawing_table", [this] { return drawing_->table(); }, [this] { return drawing_->data(); }, [this] { return pot_figure(drawing_->pot()); }});
+  pictures->add({tr("The pot to scale"), drawing_, "pot_drawing_table", [this] { return drawing_->table(); }, [this] { return drawing_->data(); }, [this] { return explain_pot(drawing_->pot()); }});
   figures_ = new FigurePanel(side);
   layout->addWidget(pictures, 1);
   layout->addWidget(figures_);

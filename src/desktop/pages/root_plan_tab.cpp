@@ -135,9 +135,9 @@ QWidget* RootPlanTab::answer_side() {
   pictures_->setObjectName(QStringLiteral("plan_pictures"));
   pictures_->setAccessibleName(tr("Pictures of the plan"));
   view_ = new RootPlanView(*desk_, pictures_);
-  pictures_->add({tr("From the side and above"), view_, "plan_table", [this] { return view_->table(); }, [this] { return view_->data(); }, [this] { return plan_views_figure(desk_->outcome()); }});
+  pictures_->add({tr("From the side and above"), view_, "plan_table", [this] { return view_->table(); }, [this] { return view_->data(); }, [this] { return explain_plan(desk_->outcome()); }});
   section_ = new RootSectionView(*desk_, pictures_);
-  pictures_->add({tr("Air and water"), section_, "plan_section_table", [this] { return section_->table(); }, [this] { return section_->data(); }, [this] { return plan_section_figure(desk_->outcome()); }});
+  pictures_->add({tr("Air and water"), section_, "plan_section_table", [this] { return section_->table(); }, [this] { return section_->data(); }, [this] { return explain_plan_section(desk_->outcome()); }});
   layout->addWidget(pictures_, 1);
   auto* line = new FlowLine(top);
   plans_ = plan_choice(top, "plan_shown", tr("Plan shown"));
@@ -470,12 +470,11 @@ void RootPlanTab::refresh_answer() {
   for (const Note& note : answer.notes) text += QStringLiteral("\n") + sentence_text(note, units_);
   limits_->setText(text);
   steps_->setText(steps_text(*worked));
-  const auto why = explain(outcome->plan, answer);
+  const auto why = explain(outcome->plan, answer, outcome->worked);
   const auto explained = [&](const char* key) {
     std::vector<Explanation> found;
-    // The explanations are those of plan A.
     for (const Explanation& one : why) {
-      if (one.figure == key && outcome->worked == 0) found.push_back(one);
+      if (one.figure == key) found.push_back(one);
     }
     return found;
   };

@@ -133,8 +133,8 @@ QWidget* SievingPage::answers() {
     chart_->setObjectName(QStringLiteral("sieving_chart"));
     lots_ = new LotChart(bench_, &pictures);
     pictures.add({tr("Curve"), chart_, "sieving_table", [this] { return grading_table(bench_, Curves::on_screen); },
-                  [this] { return grading_data(bench_, Curves::on_screen); }, [this] { return sieving_curve_figure(bench_); }});
-    pictures.add({tr("Lot to lot"), lots_, "lot_table", [this] { return lot_table(bench_); }, [this] { return lot_data(bench_); }, [this] { return lots_figure(bench_); }});
+                  [this] { return grading_data(bench_, Curves::on_screen); }, [this] { return explain_sieving_curve(bench_); }});
+    pictures.add({tr("Lot to lot"), lots_, "lot_table", [this] { return lot_table(bench_); }, [this] { return lot_data(bench_); }, [this] { return explain_lots(bench_); }});
   };
   const AnswerColumn answer = answer_column(bench_, this, {QStringLiteral("sieving_answer_splitter"), QStringLiteral("sieving_pictures"), tr("Pictures of the sieve test"), QString()}, add_pictures);
   QSplitter* const column = answer.column;

@@ -537,6 +537,10 @@
         <source>Sum and loss</source>
         <translation>Summe und Verlust</translation>
     </message>
+    <message>
+        <source>stayed on %1</source>
+        <translation>blieb auf %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -1223,69 +1227,6 @@
     <message>
         <source>In mix %1 it would turn air from %2 into %3 and water from %4 into %5.</source>
         <translation>In der Mischung %1 würde die Luft von %2 auf %3 gehen und das Wasser von %4 auf %5.</translation>
-    </message>
-</context>
-<context>
-    <name>Pictures</name>
-    <message>
-        <source>nothing is drawn yet</source>
-        <translation>noch ist nichts gezeichnet</translation>
-    </message>
-    <message>
-        <source>Grading curve</source>
-        <translation>Sieblinie</translation>
-    </message>
-    <message>
-        <source>From lot to lot</source>
-        <translation>Von Charge zu Charge</translation>
-    </message>
-    <message>
-        <source>type the wanted grain</source>
-        <translation>die gewünschte Körnung eintragen</translation>
-    </message>
-    <message>
-        <source>finish the sieve test</source>
-        <translation>die Siebanalyse abschließen</translation>
-    </message>
-    <message>
-        <source>Grading curve of the mix</source>
-        <translation>Sieblinie der Mischung</translation>
-    </message>
-    <message>
-        <source>Pot in section</source>
-        <translation>Schale im Schnitt</translation>
-    </message>
-    <message>
-        <source>Litres in and out</source>
-        <translation>Liter hinein und heraus</translation>
-    </message>
-    <message>
-        <source>Mixes side by side</source>
-        <translation>Mischungen nebeneinander</translation>
-    </message>
-    <message>
-        <source>Air over the years</source>
-        <translation>Luft über die Jahre</translation>
-    </message>
-    <message>
-        <source>Recipes found</source>
-        <translation>Gefundene Rezepte</translation>
-    </message>
-    <message>
-        <source>Pot tests beside what was foretold</source>
-        <translation>Schalentests neben der Vorhersage</translation>
-    </message>
-    <message>
-        <source>The pot to scale</source>
-        <translation>Die Schale im Maßstab</translation>
-    </message>
-    <message>
-        <source>Root mass in the pot</source>
-        <translation>Ballen in der Schale</translation>
-    </message>
-    <message>
-        <source>New mix around the root mass</source>
-        <translation>Neue Mischung um den Ballen</translation>
     </message>
 </context>
 <context>
@@ -2384,6 +2325,14 @@
     <message>
         <source>%1 to %2, the nearest sieves</source>
         <translation>%1 bis %2, die nächsten Siebe</translation>
+    </message>
+    <message>
+        <source>D50, half is finer</source>
+        <translation>D50, die Hälfte ist feiner</translation>
+    </message>
+    <message>
+        <source>D%1</source>
+        <translation>D%1</translation>
     </message>
 </context>
 <context>
@@ -11060,10 +11009,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>(abgetropft - trocken) / Volumen</translation>
     </message>
     <message>
-        <source>(theta_0 - water in the grains) / voids between grains</source>
-        <translation>(theta_0 - Wasser in den Körnern) / Hohlräume zwischen den Körnern</translation>
-    </message>
-    <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
         <translation>(Füllung + Reserve) / ((1 - Setzung)(1 - Streuverlust)); Reserve = die zwei größten Unterschiede zu einem schlechteren Plan</translation>
     </message>
@@ -13744,10 +13689,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Mittel von vorhergesagter - gemessener Luft über die Tests und die Wurzel ihres mittleren Quadrats; vorhergesagt mit den üblichen Konstanten, damit kein Test sich selbst vorhersagt</translation>
     </message>
     <message>
-        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
-        <translation>üblich: Mittel der Säcke davor, nach beiden Seiten 2,66 x der mittlere Schritt von einem zum nächsten; ein Sprung: ein Schritt über 3,267 x dieses Mittel</translation>
-    </message>
-    <message>
         <source>bags before, oldest first</source>
         <translation>Säcke davor, älteste zuerst</translation>
     </message>
@@ -13773,15 +13714,59 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>air of the material alone, straight walls so deep; earlier bags in the grain of this one, so that only their gradings differ</source>
-        <translation>Luft des Materials allein, gerade Wände, so tief; frühere Säcke mit dem Korn von diesem, damit sich nur ihre Körnung unterscheidet</translation>
-    </message>
-    <message>
-        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
-        <translation>Mittel von theta(z) über das, was die neue Mischung füllt: die Fläche der Schale in jeder Höhe ohne die des bleibenden Ballens</translation>
+        <translation>Luft des Materials allein, gerade Wände, so tief; frühere Säcke mit dem Korn von diesem, damit sich nur ihre Sieblinien unterscheiden</translation>
     </message>
     <message>
         <source>new mix, of the pot</source>
         <translation>neue Mischung, von der Schale</translation>
+    </message>
+    <message>
+        <source>5 and 95 % of its lambda, as factors</source>
+        <translation>5 und 95 % seines lambda, als Faktoren</translation>
+    </message>
+    <message>
+        <source>seasons</source>
+        <translation>Saisons</translation>
+    </message>
+    <message>
+        <source>the same, with what crumbled off finer than 1 mm at the floor: packed with .55 it clogs the share c of the mix, which then drains nothing; air is (1 - c) x the air of what stands above, as on a wick</source>
+        <translation>dasselbe, nur liegt am Boden, was feiner als 1 mm abbrach: mit 0,55 gepackt verstopft es den Anteil c der Mischung, aus dem dann nichts abtropft; die Luft ist (1 - c) x die Luft von dem, was darüber wie auf einem Docht steht</translation>
+    </message>
+    <message>
+        <source>(theta_0 - water in the grains) / voids between grains, not over 1; of several tests their mean</source>
+        <translation>(theta_0 - Wasser in den Körnern) / Hohlräume zwischen den Körnern, nicht über 1; bei mehreren Tests ihr Mittel</translation>
+    </message>
+    <message>
+        <source>passing of all samples: their mean by dry mass, equally where one was measured in litres; read linear in log10(size) where one lacked a sieve</source>
+        <translation>Durchgang aller Proben: ihr Mittel nach Trockenmasse, zu gleichen Teilen, wo eine in Litern gemessen wurde; linear in log10(Größe) abgelesen, wo einer ein Sieb fehlte</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, to either side 2.66 x the mean step from one to the next, not below 0; a jump: a step beyond 3.267 x the mean step</source>
+        <translation>üblich: Mittel der Säcke davor, nach beiden Seiten 2,66 x der mittlere Schritt von einem zum nächsten, nicht unter 0; ein Sprung: ein Schritt über 3,267 x der mittlere Schritt</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>largest usual step</source>
+        <translation>größter üblicher Schritt</translation>
+    </message>
+    <message>
+        <source>finer than wanted</source>
+        <translation>feiner als gewünscht</translation>
+    </message>
+    <message>
+        <source>air, 6 cm deep</source>
+        <translation>Luft, 6 cm tief</translation>
+    </message>
+    <message>
+        <source>new mix only: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>nur die neue Mischung: die Fläche der Schale in jeder Höhe ohne die des bleibenden Ballens</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
+        <translation>theta(0) - gehaltenes Wasser, mit den üblichen Konstanten, damit kein Test sich selbst vorhersagt</translation>
     </message>
 </context>
 </TS>

@@ -537,6 +537,10 @@
         <source>Sum and loss</source>
         <translation>Suma y pérdida</translation>
     </message>
+    <message>
+        <source>stayed on %1</source>
+        <translation>quedó en %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -1223,69 +1227,6 @@
     <message>
         <source>In mix %1 it would turn air from %2 into %3 and water from %4 into %5.</source>
         <translation>En la mezcla %1 cambiaría el aire de %2 a %3 y el agua de %4 a %5.</translation>
-    </message>
-</context>
-<context>
-    <name>Pictures</name>
-    <message>
-        <source>nothing is drawn yet</source>
-        <translation>aún no hay nada dibujado</translation>
-    </message>
-    <message>
-        <source>Grading curve</source>
-        <translation>Curva granulométrica</translation>
-    </message>
-    <message>
-        <source>From lot to lot</source>
-        <translation>De lote a lote</translation>
-    </message>
-    <message>
-        <source>type the wanted grain</source>
-        <translation>escriba el grano deseado</translation>
-    </message>
-    <message>
-        <source>finish the sieve test</source>
-        <translation>termine el ensayo de tamizado</translation>
-    </message>
-    <message>
-        <source>Grading curve of the mix</source>
-        <translation>Curva granulométrica de la mezcla</translation>
-    </message>
-    <message>
-        <source>Pot in section</source>
-        <translation>Maceta en sección</translation>
-    </message>
-    <message>
-        <source>Litres in and out</source>
-        <translation>Litros que entran y salen</translation>
-    </message>
-    <message>
-        <source>Mixes side by side</source>
-        <translation>Mezclas lado a lado</translation>
-    </message>
-    <message>
-        <source>Air over the years</source>
-        <translation>Aire a lo largo de los años</translation>
-    </message>
-    <message>
-        <source>Recipes found</source>
-        <translation>Recetas encontradas</translation>
-    </message>
-    <message>
-        <source>Pot tests beside what was foretold</source>
-        <translation>Ensayos en maceta frente a lo previsto</translation>
-    </message>
-    <message>
-        <source>The pot to scale</source>
-        <translation>La maceta a escala</translation>
-    </message>
-    <message>
-        <source>Root mass in the pot</source>
-        <translation>Cepellón en la maceta</translation>
-    </message>
-    <message>
-        <source>New mix around the root mass</source>
-        <translation>Mezcla nueva alrededor del cepellón</translation>
     </message>
 </context>
 <context>
@@ -2384,6 +2325,14 @@
     <message>
         <source>%1 to %2, the nearest sieves</source>
         <translation>%1 a %2, los tamices más cercanos</translation>
+    </message>
+    <message>
+        <source>D50, half is finer</source>
+        <translation>D50, la mitad es más fina</translation>
+    </message>
+    <message>
+        <source>D%1</source>
+        <translation>D%1</translation>
     </message>
 </context>
 <context>
@@ -11060,10 +11009,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>(drenada - seca) / volumen</translation>
     </message>
     <message>
-        <source>(theta_0 - water in the grains) / voids between grains</source>
-        <translation>(theta_0 - agua en los granos) / huecos entre granos</translation>
-    </message>
-    <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
         <translation>(llenado + reserva) / ((1 - asentamiento)(1 - derrame)); reserva = las dos mayores diferencias con un plan peor</translation>
     </message>
@@ -13725,7 +13670,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>a grain breaks lambda times a season by Poisson&apos;s law; what breaks off grain that stayed on L is finer than x with the share (x/L)^m; each season the mix is graded, packed and dosed anew, and its air is theta(0) - water held: the middle, 5 and 95 % of the cases drawn</source>
-        <translation>un grano se rompe lambda veces por temporada según la ley de Poisson; lo que se desprende del grano que quedó en L es más fino que x en la parte (x/L)^m; cada temporada la mezcla se gradúa, empaqueta y dosifica de nuevo, y su aire es theta(0) - agua retenida: el valor central, el 5 y el 95 % de los casos sorteados</translation>
+        <translation>un grano se rompe lambda veces por temporada según la ley de Poisson; lo que se desprende del grano que quedó en L es más fino que x en la proporción (x/L)^m; cada temporada se recalculan granulometría, empaquetamiento y dosificación de la mezcla, y su aire es theta(0) - agua retenida: el valor central, el 5 y el 95 % de los casos sorteados</translation>
     </message>
     <message>
         <source>docs/science/ageing.md; an estimate</source>
@@ -13744,10 +13689,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>media del aire previsto - medido en los ensayos, y raíz de su cuadrado medio; previsto con las constantes habituales, para que ningún ensayo se prediga a sí mismo</translation>
     </message>
     <message>
-        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
-        <translation>habitual: media de los sacos anteriores, a cada lado 2.66 x el paso medio de uno al siguiente; un salto: un paso de más de 3.267 x esa media</translation>
-    </message>
-    <message>
         <source>bags before, oldest first</source>
         <translation>sacos anteriores, el más antiguo primero</translation>
     </message>
@@ -13757,7 +13698,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>mean step</source>
-        <translation>paso medio</translation>
+        <translation>diferencia media</translation>
     </message>
     <message>
         <source>usual from</source>
@@ -13776,12 +13717,56 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>aire del material solo, paredes rectas, con esa profundidad; los sacos anteriores con el grano de este, para que solo difieran sus granulometrías</translation>
     </message>
     <message>
-        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
-        <translation>media de theta(z) en lo que llena la mezcla nueva: el área de la maceta a cada altura menos la del cepellón conservado</translation>
-    </message>
-    <message>
         <source>new mix, of the pot</source>
         <translation>mezcla nueva, de la maceta</translation>
+    </message>
+    <message>
+        <source>5 and 95 % of its lambda, as factors</source>
+        <translation>5 y 95 % de su lambda, como factores</translation>
+    </message>
+    <message>
+        <source>seasons</source>
+        <translation>temporadas</translation>
+    </message>
+    <message>
+        <source>the same, with what crumbled off finer than 1 mm at the floor: packed with .55 it clogs the share c of the mix, which then drains nothing; air is (1 - c) x the air of what stands above, as on a wick</source>
+        <translation>lo mismo, con lo que se desprendió más fino que 1 mm en el fondo: empaquetado a 0,55 obstruye la parte c de la mezcla, que ya no drena nada; el aire es (1 - c) x el aire de lo que queda encima, como sobre una mecha</translation>
+    </message>
+    <message>
+        <source>(theta_0 - water in the grains) / voids between grains, not over 1; of several tests their mean</source>
+        <translation>(theta_0 - agua en los granos) / huecos entre granos, no más de 1; de varios ensayos, su media</translation>
+    </message>
+    <message>
+        <source>passing of all samples: their mean by dry mass, equally where one was measured in litres; read linear in log10(size) where one lacked a sieve</source>
+        <translation>pasante de todas las muestras: su media por masa seca, a partes iguales si una se midió en litros; leído linealmente en log10(tamaño) donde a una le faltaba un tamiz</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, to either side 2.66 x the mean step from one to the next, not below 0; a jump: a step beyond 3.267 x the mean step</source>
+        <translation>habitual: media de los sacos anteriores, a cada lado 2,66 x la diferencia media de uno al siguiente, no menos de 0; un salto: una diferencia de más de 3,267 x la diferencia media</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>magnitud</translation>
+    </message>
+    <message>
+        <source>largest usual step</source>
+        <translation>mayor diferencia habitual</translation>
+    </message>
+    <message>
+        <source>finer than wanted</source>
+        <translation>más fino de lo deseado</translation>
+    </message>
+    <message>
+        <source>air, 6 cm deep</source>
+        <translation>aire, 6 cm de profundidad</translation>
+    </message>
+    <message>
+        <source>new mix only: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>solo la mezcla nueva: el área de la maceta a cada altura menos la del cepellón conservado</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
+        <translation>theta(0) - agua retenida, con las constantes habituales, para que ningún ensayo se prediga a sí mismo</translation>
     </message>
 </context>
 </TS>

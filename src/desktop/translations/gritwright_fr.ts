@@ -537,6 +537,10 @@
         <source>Sum and loss</source>
         <translation>Somme et perte</translation>
     </message>
+    <message>
+        <source>stayed on %1</source>
+        <translation>resté sur %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -1223,69 +1227,6 @@
     <message>
         <source>In mix %1 it would turn air from %2 into %3 and water from %4 into %5.</source>
         <translation>Dans le mélange %1, l’air passerait de %2 à %3 et l’eau de %4 à %5.</translation>
-    </message>
-</context>
-<context>
-    <name>Pictures</name>
-    <message>
-        <source>nothing is drawn yet</source>
-        <translation>rien n’est encore dessiné</translation>
-    </message>
-    <message>
-        <source>Grading curve</source>
-        <translation>Courbe granulométrique</translation>
-    </message>
-    <message>
-        <source>From lot to lot</source>
-        <translation>De lot en lot</translation>
-    </message>
-    <message>
-        <source>type the wanted grain</source>
-        <translation>saisissez le grain voulu</translation>
-    </message>
-    <message>
-        <source>finish the sieve test</source>
-        <translation>terminez l’essai de tamisage</translation>
-    </message>
-    <message>
-        <source>Grading curve of the mix</source>
-        <translation>Courbe granulométrique du mélange</translation>
-    </message>
-    <message>
-        <source>Pot in section</source>
-        <translation>Pot en coupe</translation>
-    </message>
-    <message>
-        <source>Litres in and out</source>
-        <translation>Litres versés et obtenus</translation>
-    </message>
-    <message>
-        <source>Mixes side by side</source>
-        <translation>Mélanges côte à côte</translation>
-    </message>
-    <message>
-        <source>Air over the years</source>
-        <translation>Air au fil des années</translation>
-    </message>
-    <message>
-        <source>Recipes found</source>
-        <translation>Recettes trouvées</translation>
-    </message>
-    <message>
-        <source>Pot tests beside what was foretold</source>
-        <translation>Essais en pot face à la prévision</translation>
-    </message>
-    <message>
-        <source>The pot to scale</source>
-        <translation>Le pot à l’échelle</translation>
-    </message>
-    <message>
-        <source>Root mass in the pot</source>
-        <translation>Motte dans le pot</translation>
-    </message>
-    <message>
-        <source>New mix around the root mass</source>
-        <translation>Mélange neuf autour de la motte</translation>
     </message>
 </context>
 <context>
@@ -2384,6 +2325,14 @@
     <message>
         <source>%1 to %2, the nearest sieves</source>
         <translation>%1 à %2, les tamis les plus proches</translation>
+    </message>
+    <message>
+        <source>D50, half is finer</source>
+        <translation>D50, la moitié est plus fine</translation>
+    </message>
+    <message>
+        <source>D%1</source>
+        <translation>D%1</translation>
     </message>
 </context>
 <context>
@@ -8856,7 +8805,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Checks of the sieve test</source>
-        <translation>Vérifications de l&apos;analyse granulométrique</translation>
+        <translation>Vérifications de l’analyse granulométrique</translation>
     </message>
 </context>
 <context>
@@ -9328,7 +9277,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Several bags are of lot %1: type the number of one of %2.</source>
-        <translation>Plusieurs sacs sont du lot %1&#xa0;: saisissez le numéro de l&apos;un de %2.</translation>
+        <translation>Plusieurs sacs sont du lot %1&#xa0;: saisissez le numéro de l’un de %2.</translation>
     </message>
 </context>
 <context>
@@ -11058,10 +11007,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>(drained - dry) / volume</source>
         <translation>(égoutté - sec) / volume</translation>
-    </message>
-    <message>
-        <source>(theta_0 - water in the grains) / voids between grains</source>
-        <translation>(theta_0 - eau dans les grains) / vides entre les grains</translation>
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
@@ -13725,7 +13670,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>a grain breaks lambda times a season by Poisson&apos;s law; what breaks off grain that stayed on L is finer than x with the share (x/L)^m; each season the mix is graded, packed and dosed anew, and its air is theta(0) - water held: the middle, 5 and 95 % of the cases drawn</source>
-        <translation>un grain se brise lambda fois par saison selon la loi de Poisson&#xa0;; ce qui se détache d’un grain resté sur L est plus fin que x pour la part (x/L)^m&#xa0;; chaque saison le mélange est de nouveau gradué, tassé et dosé, et son air est theta(0) - eau retenue&#xa0;: le milieu, 5 et 95 % des cas tirés</translation>
+        <translation>un grain se brise lambda fois par saison selon la loi de Poisson&#xa0;; ce qui se détache d’un grain resté sur L est plus fin que x pour la part (x/L)^m&#xa0;; chaque saison, sa granulométrie, son tassement et son dosage sont recalculés, et l’air du mélange est theta(0) - eau retenue&#xa0;: le milieu, 5 et 95 % des cas tirés</translation>
     </message>
     <message>
         <source>docs/science/ageing.md; an estimate</source>
@@ -13744,10 +13689,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>moyenne de l’air prévu - mesuré sur les essais, et racine de son carré moyen&#xa0;; prévu avec les constantes habituelles, pour qu’aucun essai ne se prédise lui-même</translation>
     </message>
     <message>
-        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
-        <translation>habituel&#xa0;: moyenne des sacs précédents, de part et d’autre 2,66 x le pas moyen de l’un au suivant&#xa0;; un saut&#xa0;: un pas de plus de 3,267 x cette moyenne</translation>
-    </message>
-    <message>
         <source>bags before, oldest first</source>
         <translation>sacs précédents, du plus ancien au plus récent</translation>
     </message>
@@ -13757,15 +13698,15 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>mean step</source>
-        <translation>pas moyen</translation>
+        <translation>écart moyen</translation>
     </message>
     <message>
         <source>usual from</source>
-        <translation>habituel à partir de</translation>
+        <translation>usuel à partir de</translation>
     </message>
     <message>
         <source>usual to</source>
-        <translation>habituel jusqu’à</translation>
+        <translation>usuel jusqu’à</translation>
     </message>
     <message>
         <source>NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2; docs/science/grading.md</source>
@@ -13776,12 +13717,56 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>air du matériau seul, parois droites, à cette profondeur&#xa0;; sacs précédents avec le grain de celui-ci, pour que seules leurs granulométries diffèrent</translation>
     </message>
     <message>
-        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
-        <translation>moyenne de theta(z) sur ce que remplit le mélange neuf&#xa0;: l’aire du pot à chaque hauteur moins celle de la motte conservée</translation>
-    </message>
-    <message>
         <source>new mix, of the pot</source>
         <translation>mélange neuf, du pot</translation>
+    </message>
+    <message>
+        <source>5 and 95 % of its lambda, as factors</source>
+        <translation>5 et 95 % de son lambda, en facteurs</translation>
+    </message>
+    <message>
+        <source>seasons</source>
+        <translation>saisons</translation>
+    </message>
+    <message>
+        <source>the same, with what crumbled off finer than 1 mm at the floor: packed with .55 it clogs the share c of the mix, which then drains nothing; air is (1 - c) x the air of what stands above, as on a wick</source>
+        <translation>de même, avec au fond ce qui s’est détaché en dessous de 1 mm&#xa0;: tassé à 0,55, il colmate la part c du mélange, qui alors ne draine plus&#xa0;; l’air est (1 - c) x l’air de ce qui se trouve au-dessus, comme sur une mèche</translation>
+    </message>
+    <message>
+        <source>(theta_0 - water in the grains) / voids between grains, not over 1; of several tests their mean</source>
+        <translation>(theta_0 - eau dans les grains) / vides entre les grains, pas plus de 1&#xa0;; de plusieurs essais, leur moyenne</translation>
+    </message>
+    <message>
+        <source>passing of all samples: their mean by dry mass, equally where one was measured in litres; read linear in log10(size) where one lacked a sieve</source>
+        <translation>passant de tous les échantillons&#xa0;: leur moyenne par masse sèche, à parts égales si l’un a été mesuré en litres&#xa0;; lu linéairement en log10(taille) là où il manquait un tamis</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, to either side 2.66 x the mean step from one to the next, not below 0; a jump: a step beyond 3.267 x the mean step</source>
+        <translation>usuel&#xa0;: moyenne des sacs précédents, de part et d’autre 2,66 x l’écart moyen de l’un au suivant, pas moins de 0&#xa0;; un saut&#xa0;: un écart de plus de 3,267 x l’écart moyen</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>grandeur</translation>
+    </message>
+    <message>
+        <source>largest usual step</source>
+        <translation>plus grand écart usuel</translation>
+    </message>
+    <message>
+        <source>finer than wanted</source>
+        <translation>plus fin que voulu</translation>
+    </message>
+    <message>
+        <source>air, 6 cm deep</source>
+        <translation>air, 6 cm de profondeur</translation>
+    </message>
+    <message>
+        <source>new mix only: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>mélange neuf seul&#xa0;: l’aire du pot à chaque hauteur moins celle de la motte conservée</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
+        <translation>theta(0) - eau retenue, avec les constantes habituelles, pour qu’aucun essai ne se prédise lui-même</translation>
     </message>
 </context>
 </TS>

@@ -536,6 +536,10 @@
         <source>Sum and loss</source>
         <translation>合計と損失</translation>
     </message>
+    <message>
+        <source>stayed on %1</source>
+        <translation>%1 に残った量</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -1213,69 +1217,6 @@
     <message>
         <source>In mix %1 it would turn air from %2 into %3 and water from %4 into %5.</source>
         <translation>配合 %1 では、空気が %2 から %3 に、水が %4 から %5 に変わります。</translation>
-    </message>
-</context>
-<context>
-    <name>Pictures</name>
-    <message>
-        <source>nothing is drawn yet</source>
-        <translation>まだ何も描かれていません</translation>
-    </message>
-    <message>
-        <source>Grading curve</source>
-        <translation>粒度曲線</translation>
-    </message>
-    <message>
-        <source>From lot to lot</source>
-        <translation>ロットごとの比較</translation>
-    </message>
-    <message>
-        <source>type the wanted grain</source>
-        <translation>希望粒径を入力してください</translation>
-    </message>
-    <message>
-        <source>finish the sieve test</source>
-        <translation>ふるい試験を終えてください</translation>
-    </message>
-    <message>
-        <source>Grading curve of the mix</source>
-        <translation>用土の粒度曲線</translation>
-    </message>
-    <message>
-        <source>Pot in section</source>
-        <translation>鉢の断面</translation>
-    </message>
-    <message>
-        <source>Litres in and out</source>
-        <translation>入れる量とできる量</translation>
-    </message>
-    <message>
-        <source>Mixes side by side</source>
-        <translation>配合を並べて比較</translation>
-    </message>
-    <message>
-        <source>Air over the years</source>
-        <translation>年ごとの空気</translation>
-    </message>
-    <message>
-        <source>Recipes found</source>
-        <translation>見つかった配合</translation>
-    </message>
-    <message>
-        <source>Pot tests beside what was foretold</source>
-        <translation>鉢試験と予測</translation>
-    </message>
-    <message>
-        <source>The pot to scale</source>
-        <translation>鉢の縮尺図</translation>
-    </message>
-    <message>
-        <source>Root mass in the pot</source>
-        <translation>鉢の中の根鉢</translation>
-    </message>
-    <message>
-        <source>New mix around the root mass</source>
-        <translation>根鉢のまわりの新しい用土</translation>
     </message>
 </context>
 <context>
@@ -2372,6 +2313,14 @@
     <message>
         <source>%1 to %2, the nearest sieves</source>
         <translation>%1～%2（最も近いふるい）</translation>
+    </message>
+    <message>
+        <source>D50, half is finer</source>
+        <translation>D50、半分がより細かい</translation>
+    </message>
+    <message>
+        <source>D%1</source>
+        <translation>D%1</translation>
     </message>
 </context>
 <context>
@@ -11035,10 +10984,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>(排水後 - 乾燥) / 容積</translation>
     </message>
     <message>
-        <source>(theta_0 - water in the grains) / voids between grains</source>
-        <translation>(theta_0 - 粒内の水) / 粒間孔隙</translation>
-    </message>
-    <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
         <translation>(充填量 + 予備) / ((1 - 締まり)(1 - こぼれ))；予備 = 悪い計画との差の大きい二つ</translation>
     </message>
@@ -13719,10 +13664,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>全試験での空気の予測 - 実測の平均と、その二乗平均の平方根；試験が自分自身を予測しないよう、通常の定数で予測</translation>
     </message>
     <message>
-        <source>usual: mean of the bags before, 2.66 x the mean step from one to the next to either side; a jump: a step beyond 3.267 x that mean</source>
-        <translation>通常の範囲：以前の袋の平均から両側に、隣どうしの差の平均の 2.66 倍；飛び：その平均の 3.267 倍を超える差</translation>
-    </message>
-    <message>
         <source>bags before, oldest first</source>
         <translation>以前の袋、古い順</translation>
     </message>
@@ -13751,12 +13692,56 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>資材だけの空気、まっすぐな壁でこの深さ；粒度だけを比べるため、以前の袋もこの袋の粒として計算</translation>
     </message>
     <message>
-        <source>mean of theta(z) over what the new mix fills: the pot&apos;s area at each height less that of the kept root mass</source>
-        <translation>新しい用土が占める部分での theta(z) の平均：各高さの鉢の面積から残す根鉢の面積を引く</translation>
-    </message>
-    <message>
         <source>new mix, of the pot</source>
         <translation>新しい用土、鉢に対して</translation>
+    </message>
+    <message>
+        <source>5 and 95 % of its lambda, as factors</source>
+        <translation>lambda の 5 % と 95 %、倍率で</translation>
+    </message>
+    <message>
+        <source>seasons</source>
+        <translation>シーズン数</translation>
+    </message>
+    <message>
+        <source>the same, with what crumbled off finer than 1 mm at the floor: packed with .55 it clogs the share c of the mix, which then drains nothing; air is (1 - c) x the air of what stands above, as on a wick</source>
+        <translation>同様に、1 mm より細かく崩れたものが底にたまる場合：充填率 0.55 で用土の割合 c を詰まらせ、そこは排水しない；空気は (1 - c) x その上の部分の空気（灯芯の上にあるものとして）</translation>
+    </message>
+    <message>
+        <source>(theta_0 - water in the grains) / voids between grains, not over 1; of several tests their mean</source>
+        <translation>(theta_0 - 粒内の水) / 粒間孔隙、1 以下；複数の試験ではその平均</translation>
+    </message>
+    <message>
+        <source>passing of all samples: their mean by dry mass, equally where one was measured in litres; read linear in log10(size) where one lacked a sieve</source>
+        <translation>全試料の通過率：乾燥質量による平均、リットルで測った試料があれば等分；ふるいが欠けた所は log10(粒径) に線形で読む</translation>
+    </message>
+    <message>
+        <source>usual: mean of the bags before, to either side 2.66 x the mean step from one to the next, not below 0; a jump: a step beyond 3.267 x the mean step</source>
+        <translation>通常の範囲：以前の袋の平均から両側に、隣どうしの差の平均の 2.66 倍、0 未満にはしない；急な変化：差の平均の 3.267 倍を超える差</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>値</translation>
+    </message>
+    <message>
+        <source>largest usual step</source>
+        <translation>通常の差の最大</translation>
+    </message>
+    <message>
+        <source>finer than wanted</source>
+        <translation>希望より細かい</translation>
+    </message>
+    <message>
+        <source>air, 6 cm deep</source>
+        <translation>空気、深さ 6 cm</translation>
+    </message>
+    <message>
+        <source>new mix only: the pot&apos;s area at each height less that of the kept root mass</source>
+        <translation>新しい用土だけ：各高さの鉢の面積から残す根鉢の面積を引く</translation>
+    </message>
+    <message>
+        <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
+        <translation>theta(0) - 保水量、通常の定数による（試験が自分自身を予測しないため）</translation>
     </message>
 </context>
 </TS>
