@@ -39,6 +39,11 @@ class HintBelow : public QLabel {
   }
 
  protected:
+  // A form may leave it room that it did not ask for.
+  void paintEvent(QPaintEvent* event) override {
+    if (is_wanted(width())) QLabel::paintEvent(event);
+  }
+
   bool eventFilter(QObject* watched, QEvent* event) override {
     // Of a new hint nothing is sent but that the field is painted.
     if (event->type() == QEvent::Paint && (text() != field_.placeholderText() || is_empty_ != seems_empty())) QMetaObject::invokeMethod(this, [this] { look_again(); }, Qt::QueuedConnection);
@@ -65,17 +70,36 @@ class HintBelow : public QLabel {
   }
 
   void hide_what_is_cut() {
+    if (is_wanted(field_.width()) == is_hiding_) return;
+    is_hiding_ = !is_hiding_;
     QPalette palette;
-    if (is_wanted(field_.width())) palette.setColor(QPalette::PlaceholderText, Qt::transparent);
-    if (palette != field_.palette()) field_.setPalette(palette);
+    if (is_hiding_) palette.setColor(QPalette::PlaceholderText, Qt::transparent);
+    field_.setPalette(palette);
   }
 
   QLineEdit& field_;
   bool is_empty_ = false;
+  bool is_hiding_ = false;  ///< what is cut in the field
 };
 
-QLabel* buddy(QWidget& widget, const QString& text) {
-  auto* label = new QLabel(text, widget.parentWidget());
+/// As high as the field it stands beside, whatever stands below that.
+class BesideField : public QLabel {
+ public:
+  BesideField(QLineEdit& field, const QString& text) : QLabel(text, field.parentWidget()), field_(field) {}
+
+  [[nodiscard]] QSize sizeHint() const override { return QLabel::sizeHint().expandedTo({0, height_of_field()}); }
+  [[nodiscard]] QSize minimumSizeHint() const override { return QLabel::minimumSizeHint().expandedTo({0, height_of_field()}); }
+
+ private:
+  [[nodiscard]] int height_of_field() const {
+    field_.ensurePolished();
+    return std::max(least_height, field_.sizeHint().height());
+  }
+
+  QLineEdit& field_;
+};
+
+QLabel* buddy_of(QWidget& widget, QLabel* label) {
   label->setBuddy(&widget);
   widget.setMinimumHeight(least_height);
   return label;
@@ -94,7 +118,7 @@ QGridLayout* form_grid(QWidget* form) {
 
 FormRow add_form_row(QGridLayout& grid, QLineEdit& field, const QString& label, bool has_unit) {
   QWidget* const form = field.parentWidget();
-  FormRow row{buddy(field, label), new QLabel(form), new QLabel(form), new HintBelow(field, form)};
+  FormRow row{buddy_of(field, new BesideField(field, label)), new BesideField(field, {}), new QLabel(form), new HintBelow(field, form)};
   row.unit->setProperty("role", "muted");
   row.fault->setProperty("role", "fault");
   row.fault->setWordWrap(true);
@@ -104,9 +128,9 @@ FormRow add_form_row(QGridLayout& grid, QLineEdit& field, const QString& label, 
   cell->addWidget(&field);
   cell->addWidget(row.hint);
   const int line = grid.rowCount();
-  grid.addWidget(row.label, line, 0);
+  grid.addWidget(row.label, line, 0, Qt::AlignTop);
   grid.addLayout(cell, line, 1, 1, has_unit ? 1 : 2);
-  grid.addWidget(row.unit, line, 2);
+  grid.addWidget(row.unit, line, 2, Qt::AlignTop);
   grid.addWidget(row.fault, line + 1, 0, 1, 3);
   return row;
 }
@@ -119,7 +143,7 @@ void set_hint(const FormRow& row, QLineEdit& field, const QString& hint) {
 
 void add_plain_row(QGridLayout& grid, QWidget& widget, const QString& label) {
   const int line = grid.rowCount();
-  grid.addWidget(buddy(widget, label), line, 0);
+  grid.addWidget(buddy_of(widget, new QLabel(label, widget.parentWidget())), line, 0);
   grid.addWidget(&widget, line, 1, 1, 2);
 }
 
