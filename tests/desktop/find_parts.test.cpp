@@ -778,3 +778,22 @@ TEST_CASE("The settling that tests tell of a mix stays untyped when it is laid o
   open.bench.edit(QStringLiteral("parts"), {}, [](BenchState& state) { state.components[0].parts = QStringLiteral("0"); });
   CHECK(open.bench.evaluation().settling == default_settling(Placing::worked_in));
 }
+
+TEST_CASE("A group of trees that changes the wanted grain says so", "[find_parts]") {
+  DemonstrationSearch open;
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) {
+    state.band_from = QStringLiteral("2");
+    state.band_to = QStringLiteral("9");
+  });
+  QStringList told;
+  QObject::connect(&open.bench, &Bench::told, &open.window, [&told](const QString& words) { told << words; });
+  auto* groups = open.find<QComboBox>("find_group");
+  groups->setCurrentIndex(4);
+  emit groups->activated(4);
+  QApplication::processEvents();
+  const auto& band = open.bench.evaluation().band;
+  REQUIRE(band);
+  REQUIRE(in_mm(band->to) != 9);
+  REQUIRE(told.size() == 1);
+  CHECK(told.front().contains(to_local(size_text(band->to, UnitSystem::metric))));
+}

@@ -194,7 +194,13 @@ void FindPanel::start_from_profile(const QString& name) {
     bench_.edit(tr("group of trees"), {}, [](BenchState& state) { state.find.profile.clear(); });
     return;
   }
+  const auto before = bench_.evaluation().band;
   bench_.edit(tr("wishes for %1").arg(name), {}, [&](BenchState& state) { start_from(state, *profile); });
+  const auto& band = bench_.evaluation().band;
+  // Every page judges by it.
+  if (before && band && *before != *band)
+    emit bench_.told(tr("The wanted grain is now %1 to %2, as the group asks; undo brings back what was typed.")
+                         .arg(to_local(size_text(band->from, bench_.units())), to_local(size_text(band->to, bench_.units()))));
 }
 
 void FindPanel::choose_pot(int index) {
