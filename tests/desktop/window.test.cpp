@@ -292,6 +292,17 @@ TEST_CASE("A picture that shows nothing says what it needs instead of how so", "
   popup->window()->close();
 }
 
+TEST_CASE("A table that is empty says why, as its picture does", "[window][accessibility]") {
+  OpenWindow open(Start::mixes);
+  open.trigger("action_show_scores");
+  PictureTabs& pictures = open.window.mix_page().pictures();
+  REQUIRE(pictures.picture().table().rows.empty());
+  pictures.set_as_table(true);
+  const auto* table = open.find<QTableWidget>("score_table");
+  REQUIRE(table->rowCount() == 1);
+  CHECK_FALSE(table->item(0, 0)->text().isEmpty());
+}
+
 TEST_CASE("The test sheet names the bag, every sieve and the verdict, and prints to PDF", "[window]") {
   OpenWindow open;
   open.bench.open(complete_bench());

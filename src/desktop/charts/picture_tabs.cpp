@@ -159,11 +159,15 @@ void PictureTabs::name_how() {
   if (!shown_.empty()) how_->setAccessibleName(tr("How so: %1").arg(picture().title));
 }
 
+QString PictureTabs::sentence() const {
+  const QWidget* const drawn = picture().view->focusProxy() != nullptr ? picture().view->focusProxy() : picture().view;
+  return drawn->accessibleDescription();
+}
+
 Figure PictureTabs::figure() const {
   Figure figure{QStringLiteral("picture"), picture().title, {}, {}, picture().how()};
   if (!figure.explanations.empty()) return figure;
-  const QWidget* const drawn = picture().view->focusProxy() != nullptr ? picture().view->focusProxy() : picture().view;
-  figure.reason = drawn->accessibleDescription();
+  figure.reason = sentence();
   if (figure.reason.endsWith(u'.')) figure.reason.chop(1);
   return figure;
 }
@@ -174,7 +178,16 @@ void PictureTabs::refresh_table() {
   // Filled only while in view: a slider that is dragged repaints the page sixty times a second.
   if (!as_table_ || shown_.empty() || currentIndex() < 0) return;
   const Shown& shown = shown_[static_cast<std::size_t>(currentIndex())];
-  fill(shown.table, shown.picture.table());
+  const PictureTable from = shown.picture.table();
+  shown.table->clearSpans();
+  fill(shown.table, from);
+  shown.table->horizontalHeader()->setStretchLastSection(from.rows.empty());
+  if (!from.rows.empty() || shown.table->columnCount() == 0) return;
+  // Nothing but headings would not say why.
+  shown.table->setRowCount(1);
+  shown.table->setItem(0, 0, new QTableWidgetItem(sentence()));
+  if (shown.table->columnCount() > 1) shown.table->setSpan(0, 0, 1, shown.table->columnCount());
+  shown.table->resizeRowsToContents();
 }
 
 }  // namespace gritwright::desktop

@@ -51,6 +51,8 @@ class PictureTabs : public QTabWidget {
  private:
   void fit_tabs();
   void name_how();
+  /// What the picture in front shows, or why it shows nothing.
+  [[nodiscard]] QString sentence() const;
   [[nodiscard]] Figure figure() const;
 
   struct Shown {
