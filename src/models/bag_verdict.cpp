@@ -42,6 +42,7 @@ struct GradedBag {
 struct Kept {
   ScreenedFraction fraction;
   std::optional<BandShares> shares;  ///< of the fraction
+  std::optional<PackingDensity> packing_of_bag;
 };
 
 std::optional<Kept> keep(const GradedBag& bag, const Band& wanted, std::optional<Aperture> coarse, std::optional<Aperture> fine,
@@ -51,7 +52,7 @@ std::optional<Kept> keep(const GradedBag& bag, const Band& wanted, std::optional
   if (fine) openings.push_back(*fine);
   const auto screening = screen(bag.grading, openings, sharpness, packing);
   if (!screening.ok()) return std::nullopt;
-  Kept kept{screening->fractions[coarse ? 1 : 0], {}};
+  Kept kept{screening->fractions[coarse ? 1 : 0], {}, screening->packing};
   // With the pan goes what was lost; where nothing fine is screened off it stays in the fraction's curve.
   const MassShare lost(fine ? 0 : bag.lost.value() / kept.fraction.share.value());
   if (kept.fraction.grading) kept.shares = shares_of(*kept.fraction.grading, wanted, lost);
@@ -104,7 +105,11 @@ Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const Ver
   if (!takes(*shares, limits)) {
     const auto kept = screened({grading, lost}, verdict, limits, sharpness, packing);
     verdict.usable = kept ? usable_of(kept->fraction) : LooseShare(0);
-    if (kept) verdict.kept = kept->fraction.share;
+    if (kept) {
+      verdict.kept = kept->fraction.share;
+      verdict.packing_of_bag = kept->packing_of_bag;
+      verdict.packing_of_kept = kept->fraction.packing;
+    }
     verdict.verdict = kept && verdict.usable >= limits.least_usable ? Verdict::take_after_screening : Verdict::other_use_or_complain;
     if (kept && !kept->fraction.loose_per_loose) estimate.notes.push_back({"verdict.litres-by-mass", Level::note, "", {}});
     if (kept && (!kept->shares || !takes(*kept->shares, limits))) {

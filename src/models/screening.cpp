@@ -180,10 +180,12 @@ Result<Screening> screen(const Grading& grading, std::span<const Aperture> openi
     if (!fraction.grading) {
       if (parent_packing) fraction.loose_per_loose = LooseShare(0);
     } else if (parent_packing) {
-      if (const auto own = packing(*fraction.grading)) fraction.loose_per_loose = LooseShare(share * parent_packing->value() / own->value());
+      fraction.packing = packing(*fraction.grading);
+      if (fraction.packing) fraction.loose_per_loose = LooseShare(share * parent_packing->value() / fraction.packing->value());
     }
     screening.fractions.push_back(std::move(fraction));
   }
+  screening.packing = parent_packing;
   for (const Aperture& cut : cuts) {
     if (cut <= grading.points.back().aperture || grading.points.back().passing.value() >= 1) continue;
     screening.notes.push_back({"screen.opening-above-sieves", Level::note, "",

@@ -120,13 +120,17 @@ std::vector<Explanation> explain(const Screening& screening, Sharpness sharpness
   for (const ScreenedFraction& fraction : screening.fractions) {
     masses.emplace_back(fraction_words(fraction), share(fraction));
   }
+  std::vector<Input> litres = masses;
+  if (screening.packing) litres.emplace_back(GRITWRIGHT_TEXT("packing density of the bag"), figure(screening.packing->value(), 3));
+  for (const ScreenedFraction& fraction : screening.fractions)
+    if (fraction.packing) litres.emplace_back("packing density of " + fraction_words(fraction), figure(fraction.packing->value(), 3));
   std::vector<Input> cut{{"s", figure(sharpness.value, 0)}};
   cut.insert(cut.end(), masses.begin(), masses.end());
   return {{"mass_percent", GRITWRIGHT_TEXT("share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; "
                            "two cuts in series multiply; the pan passes"),
            cut, GRITWRIGHT_TEXT("Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found")},
           {"passing", GRITWRIGHT_TEXT("100 x mass of the fraction that is finer than each sieve / mass of the fraction"), {}, "docs/science/grading.md"},
-          {"loose_l_per_l", GRITWRIGHT_TEXT("(mass share / packing density of the fraction) / (1 / packing density of the bag)"), masses,
+          {"loose_l_per_l", GRITWRIGHT_TEXT("(mass share / packing density of the fraction) / (1 / packing density of the bag)"), std::move(litres),
            GRITWRIGHT_TEXT("docs/science/packing.md, one class beta for the bag and its fractions")}};
 }
 
@@ -142,7 +146,7 @@ Explanation explain_openings() {
   return {"openings",
           GRITWRIGHT_TEXT("every pair of openings and every single one; kept: the share between them; usable: what of the bag is kept and wanted; finer in it: what of the kept is finer than "
                           "wanted; good enough: kept grain within the limits of the verdict"),
-          {{GRITWRIGHT_TEXT("least in_band"), percent_text(limits.least_in_band.value())}, {GRITWRIGHT_TEXT("most finer"), percent_text(limits.most_finer.value())}, {"s", figure(Sharpness{}.value, 0)}},
+          {{GRITWRIGHT_TEXT("least wanted, by mass"), percent_text(limits.least_in_band.value())}, {GRITWRIGHT_TEXT("most finer"), percent_text(limits.most_finer.value())}, {"s", figure(Sharpness{}.value, 0)}},
           GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")};
 }
 
@@ -174,6 +178,10 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
   for (const Aperture& opening : judged.openings) openings += (openings.empty() ? "" : ", ") + size(opening);
   std::vector<std::pair<std::string, std::string>> kept{{GRITWRIGHT_TEXT("openings"), openings.empty() ? GRITWRIGHT_TEXT("none") : openings}};
   if (judged.kept) kept.emplace_back(GRITWRIGHT_TEXT("kept, by mass"), share(*judged.kept));
+  if (judged.packing_of_bag && judged.packing_of_kept) {
+    kept.emplace_back(GRITWRIGHT_TEXT("packing density of the bag"), figure(judged.packing_of_bag->value(), 3));
+    kept.emplace_back(GRITWRIGHT_TEXT("packing density of what is kept"), figure(judged.packing_of_kept->value(), 3));
+  }
   const VerdictLimits limits;
   const double at_coarse = 1 - judged.coarser.value();
   const double at_fine = at_coarse - judged.in_band.value();
@@ -187,7 +195,7 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
                                           : Explanation{"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends, coarse, fine}, source};
   return {{"verdict", GRITWRIGHT_TEXT("take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain"),
            {{GRITWRIGHT_TEXT("wanted grain, its ends at the sieves of the test"), ends.second},
-            {GRITWRIGHT_TEXT("least in_band"), share(limits.least_in_band)},
+            {GRITWRIGHT_TEXT("least wanted, by mass"), share(limits.least_in_band)},
             {GRITWRIGHT_TEXT("most finer"), share(limits.most_finer)},
             {GRITWRIGHT_TEXT("least usable"), percent_text(limits.least_usable.value())}},
            GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")},

@@ -5,12 +5,14 @@
 #include <catch2/catch.hpp>
 #include <charconv>
 #include <cmath>
+#include <cstddef>
 #include <map>
 #include <string>
 #include <tuple>
 #include <utility>
 #include <vector>
 
+#include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/report/lot_report.hpp"
@@ -178,5 +180,23 @@ TEST_CASE("Of few lots no usual range is told, and of a lot without densities no
   for (const Explanation& one : list) {
     CHECK(one.figure != "usual");
     CHECK(one.figure != "air");
+  }
+}
+
+TEST_CASE("The usable litres of a bag and those of its fractions follow from the shares and packing densities listed behind them", "[explanations][law]") {
+  const auto packing = fraction_packing(invented_curve(), bulk_g_l(600), particle_g_l(1140)).of;
+  const auto judged = judge(invented_curve(), {aperture_mm(2), aperture_mm(5.6)}, {}, {}, packing, MassShare(0)).value;
+  REQUIRE(judged);
+  REQUIRE_FALSE(judged->openings.empty());
+  auto usable = inputs_of(explain(*judged), "usable");
+  CHECK(usable.at("kept, by mass") / 100 * usable.at("packing density of the bag") / usable.at("packing density of what is kept") == Approx(judged->usable.value()).epsilon(0.004));
+  const std::vector<Aperture> openings{aperture_mm(5.6), aperture_mm(2)};
+  const auto screened = screen(invented_curve(), openings, {}, packing);
+  REQUIRE(screened);
+  auto litres = inputs_of(explain(*screened), "loose_l_per_l");
+  for (const auto& [name, fraction] : {std::pair("over 5.6 mm", 0), {"2 mm to 5.6 mm", 1}, {"the rest", 2}}) {
+    INFO(name);
+    const double per_litre = litres.at(name) / 100 * litres.at("packing density of the bag") / litres.at(std::string("packing density of ") + name);
+    CHECK(per_litre == Approx(screened->fractions[static_cast<std::size_t>(fraction)].loose_per_loose->value()).epsilon(0.01));
   }
 }

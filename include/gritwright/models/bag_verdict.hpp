@@ -30,6 +30,8 @@ struct BagVerdict {
   std::vector<Aperture> openings;  ///< to screen at, coarse to fine; empty for a bag that is taken as it is
   std::optional<MassShare> kept;   ///< share of the mass that the screening keeps; absent without openings
   LooseShare usable;               ///< usable loose litres per loose litre of bag; by mass share where packing is unknown
+  std::optional<PackingDensity> packing_of_bag{};   ///< where it is screened and packing is known
+  std::optional<PackingDensity> packing_of_kept{};
 };
 
 /// Share of the base that the curve counts as finer than every sieve although it was found nowhere; 0 for a gain.

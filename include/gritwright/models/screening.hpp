@@ -35,11 +35,13 @@ struct ScreenedFraction {
   MassShare share;               ///< of the mass screened
   std::optional<Grading> grading;  ///< at the test's sieves and the openings; absent for an empty fraction
   std::optional<LooseShare> loose_per_loose;  ///< loose litres per loose litre screened; absent without packing densities
+  std::optional<PackingDensity> packing{};    ///< its own, as poured
 };
 
 /// Coarse to fine; the shares add up to 1.
 struct Screening {
   std::vector<ScreenedFraction> fractions;
+  std::optional<PackingDensity> packing;  ///< of what was screened
   Notes notes;
 };
 

@@ -210,6 +210,17 @@ std::vector<FigureGroup> bench_figures(const Bench& bench) {
   return {pot_group(bench), litres_group(bench), mix_group(bench), grain_group(bench)};
 }
 
+namespace {
+
+/// A size with its unit, sizes with words around them, or a name.
+QString part_words(const QString& part) {
+  const bool is_composed = part.endsWith(QStringLiteral(" mm")) && part.contains(QRegularExpression(QStringLiteral("[a-z] [0-9]")));
+  if (is_composed || part == QStringLiteral("the rest")) return explanation_words(part.toStdString());
+  return part.endsWith(QStringLiteral(" mm")) ? to_local(part.toStdString()) : part;
+}
+
+}  // namespace
+
 QString explanation_words(const std::string& text) {
   struct Around {
     QRegularExpression shape;
@@ -220,6 +231,7 @@ QString explanation_words(const std::string& text) {
                                   Around{QRegularExpression(QStringLiteral("^beta of (.+)$")), QT_TRANSLATE_NOOP("Figures", "beta of %1")},
                                   Around{QRegularExpression(QStringLiteral("^share of (.+)$")), QT_TRANSLATE_NOOP("Figures", "share of %1")},
                                   Around{QRegularExpression(QStringLiteral("^over ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "over %1")},
+                                  Around{QRegularExpression(QStringLiteral("^packing density of (over [0-9.]+ mm|[0-9.]+ mm to [0-9.]+ mm|the rest)$")), QT_TRANSLATE_NOOP("Figures", "packing density of %1")},
                                   Around{QRegularExpression(QStringLiteral("^stayed on ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "stayed on %1")},
                                   Around{QRegularExpression(QStringLiteral("^passing at ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "passing at %1")},
                                   Around{QRegularExpression(QStringLiteral("^([0-9]+ %) typical$")), QT_TRANSLATE_NOOP("Figures", "%1 typical")}};
@@ -227,7 +239,7 @@ QString explanation_words(const std::string& text) {
     const QRegularExpressionMatch match = around.shape.match(to_qt(text));
     if (!match.hasMatch()) continue;
     QString said = FigureText::tr(around.words);
-    for (int part = 1; part <= match.lastCapturedIndex(); ++part) said = said.arg(match.captured(part).endsWith(QStringLiteral(" mm")) ? to_local(match.captured(part).toStdString()) : match.captured(part));
+    for (int part = 1; part <= match.lastCapturedIndex(); ++part) said = said.arg(part_words(match.captured(part)));
     return said;
   }
   return to_qt(translated(text));

@@ -541,6 +541,10 @@
         <source>stayed on %1</source>
         <translation>blieb auf %1</translation>
     </message>
+    <message>
+        <source>packing density of %1</source>
+        <translation>Packungsdichte von %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -4211,6 +4215,10 @@
     <message>
         <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
         <translation>Nur Säcke haben einen Preis: eintippen, was ein Liter hiervon wert ist, oder offen lassen.</translation>
+    </message>
+    <message>
+        <source>The wanted grain is now %1 to %2, as the group asks; undo brings back what was typed.</source>
+        <translation>Die gewünschte Körnung ist jetzt %1 bis %2, wie die Gruppe sie verlangt; Rückgängig bringt das Eingetragene zurück.</translation>
     </message>
 </context>
 <context>
@@ -11457,7 +11465,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>verwenden: Anteil im Bereich und feinerer Anteil in ihren Grenzen; nach dem Absieben: nutzbarer Anteil in seiner Grenze; sonst anders verwenden oder reklamieren</translation>
     </message>
     <message>
-        <source>least in_band</source>
+        <source>least wanted, by mass</source>
         <translation>im Bereich, mindestens</translation>
     </message>
     <message>
@@ -13767,6 +13775,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
         <translation>theta(0) - gehaltenes Wasser, mit den üblichen Konstanten, damit kein Test sich selbst vorhersagt</translation>
+    </message>
+    <message>
+        <source>packing density of the bag</source>
+        <translation>Packungsdichte des Sacks</translation>
+    </message>
+    <message>
+        <source>packing density of what is kept</source>
+        <translation>Packungsdichte von dem, was bleibt</translation>
     </message>
 </context>
 </TS>

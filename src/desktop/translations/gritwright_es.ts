@@ -541,6 +541,10 @@
         <source>stayed on %1</source>
         <translation>quedó en %1</translation>
     </message>
+    <message>
+        <source>packing density of %1</source>
+        <translation>densidad de empaquetamiento de %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -4211,6 +4215,10 @@
     <message>
         <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
         <translation>Solo los sacos tienen precio: escriba lo que vale un litro de esto o déjelo abierto.</translation>
+    </message>
+    <message>
+        <source>The wanted grain is now %1 to %2, as the group asks; undo brings back what was typed.</source>
+        <translation>El grano deseado es ahora de %1 a %2, como pide el grupo; Deshacer devuelve lo escrito.</translation>
     </message>
 </context>
 <context>
@@ -11457,7 +11465,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>usar: en calibre y más fino dentro de sus límites; usar tras cribar: aprovechable dentro de su límite; si no, otro uso o reclamar</translation>
     </message>
     <message>
-        <source>least in_band</source>
+        <source>least wanted, by mass</source>
         <translation>en calibre, mínimo</translation>
     </message>
     <message>
@@ -13767,6 +13775,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
         <translation>theta(0) - agua retenida, con las constantes habituales, para que ningún ensayo se prediga a sí mismo</translation>
+    </message>
+    <message>
+        <source>packing density of the bag</source>
+        <translation>densidad de empaquetamiento del saco</translation>
+    </message>
+    <message>
+        <source>packing density of what is kept</source>
+        <translation>densidad de empaquetamiento de lo que se queda</translation>
     </message>
 </context>
 </TS>

@@ -541,6 +541,10 @@
         <source>stayed on %1</source>
         <translation>resté sur %1</translation>
     </message>
+    <message>
+        <source>packing density of %1</source>
+        <translation>compacité de %1</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -4211,6 +4215,10 @@
     <message>
         <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
         <translation>Seuls les sacs ont un prix : saisissez ce que vaut un litre de ceci, ou laissez ouvert.</translation>
+    </message>
+    <message>
+        <source>The wanted grain is now %1 to %2, as the group asks; undo brings back what was typed.</source>
+        <translation>Le grain voulu est maintenant de %1 à %2, comme le groupe le demande&#xa0;; Annuler rend ce qui était saisi.</translation>
     </message>
 </context>
 <context>
@@ -11457,7 +11465,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>prendre&#xa0;: part dans la plage et part plus fine dans leurs limites&#xa0;; après criblage&#xa0;: part utilisable dans sa limite&#xa0;; sinon autre usage ou réclamer</translation>
     </message>
     <message>
-        <source>least in_band</source>
+        <source>least wanted, by mass</source>
         <translation>dans la plage, au moins</translation>
     </message>
     <message>
@@ -13767,6 +13775,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
         <translation>theta(0) - eau retenue, avec les constantes habituelles, pour qu’aucun essai ne se prédise lui-même</translation>
+    </message>
+    <message>
+        <source>packing density of the bag</source>
+        <translation>compacité du sac</translation>
+    </message>
+    <message>
+        <source>packing density of what is kept</source>
+        <translation>compacité de ce qui est gardé</translation>
     </message>
 </context>
 </TS>

@@ -540,6 +540,10 @@
         <source>stayed on %1</source>
         <translation>%1 に残った量</translation>
     </message>
+    <message>
+        <source>packing density of %1</source>
+        <translation>%1 の充填率</translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -4199,6 +4203,10 @@
     <message>
         <source>Only bags have a price: type what a litre of this is worth, or leave it open.</source>
         <translation>価格があるのは袋だけです。1 リットルの値打ちを入力するか、空けておいてください。</translation>
+    </message>
+    <message>
+        <source>The wanted grain is now %1 to %2, as the group asks; undo brings back what was typed.</source>
+        <translation>希望粒径はグループに合わせて %1～%2 になりました。元に戻すと入力した値に戻ります。</translation>
     </message>
 </context>
 <context>
@@ -11432,7 +11440,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>そのまま使う：範囲内と微塵が限度内；ふるって使う：使える量が限度内；それ以外は別の用途か苦情</translation>
     </message>
     <message>
-        <source>least in_band</source>
+        <source>least wanted, by mass</source>
         <translation>範囲内、下限</translation>
     </message>
     <message>
@@ -13742,6 +13750,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>theta(0) - water held, by the usual constants, so that no test foretells itself</source>
         <translation>theta(0) - 保水量、通常の定数による（試験が自分自身を予測しないため）</translation>
+    </message>
+    <message>
+        <source>packing density of the bag</source>
+        <translation>袋の充填率</translation>
+    </message>
+    <message>
+        <source>packing density of what is kept</source>
+        <translation>残す分の充填率</translation>
     </message>
 </context>
 </TS>
