@@ -47,7 +47,7 @@ std::optional<std::pair<double, double>> lot_scale(const std::vector<LotPoint>& 
 QString shortened_bag(const QFontMetricsF& metrics, const QString& bag, double room) {
   if (metrics.horizontalAdvance(bag) <= room) return bag;
   for (qsizetype space = bag.indexOf(u' '); space >= 0; space = bag.indexOf(u' ', space + 1)) {
-    const QString rest = u'\u2026' + bag.mid(space + 1);
+    QString rest = u'\u2026' + bag.mid(space + 1);
     if (metrics.horizontalAdvance(rest) <= room) return rest;
   }
   return metrics.elidedText(bag, Qt::ElideLeft, room);
