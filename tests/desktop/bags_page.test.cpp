@@ -487,3 +487,19 @@ TEST_CASE("Taking a bag into stock is told, once, and stands among what happened
   const auto entries = open.record->workbook().all<LogEntry>();
   CHECK(std::ranges::count_if(entries, [&](const auto& entry) { return entry.record.text.ends_with("taken into stock") && entry.record.about == std::vector{ref}; }) == 1);
 }
+
+TEST_CASE("Emptying the fine end of a printed size leaves its coarse end", "[bags_page][regression]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  fill(open, "bag_size_from", QStringLiteral("3"));
+  fill(open, "bag_size_to", QStringLiteral("6"));
+  auto* from = open.find<QLineEdit>("bag_size_from");
+  from->setFocus();
+  from->selectAll();
+  open.press(Qt::Key_Backspace);
+  const auto& size = open.record->workbook().all<Bag>().front().record.printed_size;
+  REQUIRE(size);
+  CHECK(in_mm(size->to) == 6);
+  open.type(QStringLiteral("4"));
+  CHECK(open.record->workbook().all<Bag>().front().record.printed_size == SizeBand{aperture_mm(4), aperture_mm(6)});
+}

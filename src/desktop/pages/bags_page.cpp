@@ -401,7 +401,8 @@ Problems BagsPage::set_size_from(const QString& text) {
     if (!read) return read.problems();
     from = *read;
   }
-  if (from && stored->record.printed_size) return editor_.save(tr("printed size"), [&](Bag& b) { b.printed_size->from = *from; });
+  // Without a fine end it is up to the coarse one, which whoever types the other anew did not mean to lose.
+  if (stored->record.printed_size) return editor_.save(tr("printed size"), [&](Bag& b) { b.printed_size->from = from.value_or(Aperture{}); });
   if (from) size_from_.insert_or_assign(current_, *from);
   else size_from_.erase(current_);
   Problems problems = editor_.save(tr("printed size"), [](Bag& b) { b.printed_size.reset(); });
