@@ -148,23 +148,23 @@ void ChartFrame::paint_legend(QPainter& painter) const {
   }
 }
 
-void ChartFrame::paint_band(QPainter& painter, const QRectF& plot) const {
-  if (!picture_->band_mm) return;
+std::optional<QRectF> ChartFrame::band_place(const QRectF& plot) const {
+  if (!picture_->band_mm) return std::nullopt;
   const double from = picture_->band_mm->x() > 0 ? std::max(plot.left(), x_of(picture_->band_mm->x())) : plot.left();
   const double to = std::min(plot.right(), x_of(picture_->band_mm->y()));
-  if (to <= from) return;
-  const QRectF band(QPointF(from, plot.top()), QPointF(to, plot.bottom()));
-  painter.fillRect(band, current_colours().band);
+  return to > from ? std::optional(QRectF(QPointF(from, plot.top()), QPointF(to, plot.bottom()))) : std::nullopt;
+}
+
+void ChartFrame::paint_band(QPainter& painter, const QRectF& plot) const {
+  if (const auto band = band_place(plot)) painter.fillRect(*band, current_colours().band);
 }
 
 void ChartFrame::paint_band_name(QPainter& painter, const QRectF& plot) const {
-  if (!picture_->band_mm) return;
-  const double from = picture_->band_mm->x() > 0 ? std::max(plot.left(), x_of(picture_->band_mm->x())) : plot.left();
-  const double to = std::min(plot.right(), x_of(picture_->band_mm->y()));
-  if (to <= from) return;
+  const auto band = band_place(plot);
+  if (!band) return;
   const QFontMetricsF metrics(painter.font());
-  const QString name = metrics.elidedText(ChartFrameText::tr("wanted"), Qt::ElideRight, to - from - key_gap);
-  const QRectF place(from + key_gap / 2, plot.top() + 2, metrics.horizontalAdvance(name), metrics.height());
+  const QString name = metrics.elidedText(ChartFrameText::tr("wanted"), Qt::ElideRight, band->width() - key_gap);
+  const QRectF place(band->left() + key_gap / 2, plot.top() + 2, metrics.horizontalAdvance(name), metrics.height());
   // Lines of the chart would strike it through.
   painter.fillRect(place, current_colours().palette.color(QPalette::Base));
   painter.fillRect(place, current_colours().band);

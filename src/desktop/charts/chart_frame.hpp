@@ -59,6 +59,8 @@ class ChartFrame : public QGraphicsItem {
   [[nodiscard]] double x_of(double mm) const;
   [[nodiscard]] bool is_of_shown_curve(double mm) const;
   void paint_legend(QPainter& painter) const;
+  /// Empty where none is wanted or none of it is in the plot.
+  [[nodiscard]] std::optional<QRectF> band_place(const QRectF& plot) const;
   void paint_band(QPainter& painter, const QRectF& plot) const;
   void paint_band_name(QPainter& painter, const QRectF& plot) const;
   void paint_percents(QPainter& painter, const QRectF& plot) const;
