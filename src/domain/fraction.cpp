@@ -14,6 +14,7 @@ Problems check(const Fraction& fraction) {
   check_day(problems, "/day", fraction.day);
   check_amount(problems, "/dry_mass_g", fraction.dry_mass);
   check_amount(problems, "/volume_l", fraction.volume);
+  check_amount(problems, "/bulk_density_ratio", fraction.bulk_density_ratio);
   if (fraction.grain) append(problems, under(check(*fraction.grain), "/grain"));
   if (fraction.sizes)
     if (const auto* grading = std::get_if<Grading>(&*fraction.sizes)) append(problems, under(check(*grading), "/sizes"));

@@ -40,6 +40,7 @@ constexpr std::array fraction_columns{CsvColumn{"source", "/source"},
                                       CsvColumn{"dry_mass_g", "/dry_mass_g", number},
                                       CsvColumn{"volume_l", "/volume_l", number},
                                       CsvColumn{"bulk_density_g_l", "/grain/bulk_density_g_l", number},
+                                      CsvColumn{"bulk_density_ratio", "/bulk_density_ratio", number},
                                       CsvColumn{"note", "/note"}};
 constexpr std::array set_columns{CsvColumn{"name", "/name"}, CsvColumn{"diameter_mm", "/diameter_mm", number},
                                  CsvColumn{"note", "/note"}};

@@ -109,6 +109,7 @@ struct FractionFields {
     io.number("dry_mass_g", fraction.dry_mass, g);
     io.number("volume_l", fraction.volume, loose);
     io.object("grain", fraction.grain, GrainFields{});
+    io.number("bulk_density_ratio", fraction.bulk_density_ratio, ratio<BulkDensityRatio>);
     io.object("sizes", fraction.sizes, SizesFields{});
     io.flag("predicted", fraction.predicted);
     io.text("note", fraction.note);

@@ -205,6 +205,11 @@ std::vector<FractionAmount> fraction_amounts(const Screening& screening, std::op
   return amounts;
 }
 
+std::optional<BulkDensityRatio> bulk_density_ratio(const Screening& screening, const ScreenedFraction& fraction) {
+  if (!screening.packing || !fraction.packing) return std::nullopt;
+  return BulkDensityRatio(fraction.packing->value() / screening.packing->value());
+}
+
 Loss screening_loss(Mass screened, std::span<const Mass> weighed) {
   Mass sum{};
   for (const Mass& mass : weighed) sum = sum + mass;

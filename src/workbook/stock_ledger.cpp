@@ -119,7 +119,10 @@ std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const R
   if (std::holds_alternative<Batch>(found->record)) density = booked_density(workbook, holder);
   if (!density) density = tested_density(workbook, holder);
   const auto* fraction = std::get_if<Fraction>(&found->record);
-  if (!density && fraction != nullptr && fraction->source.kind == RecordKind::bag) density = bulk_density_of(workbook, fraction->source);
+  if (!density && fraction != nullptr && fraction->source.kind == RecordKind::bag) {
+    density = bulk_density_of(workbook, fraction->source);
+    if (density && fraction->bulk_density_ratio) density = *density * fraction->bulk_density_ratio->value();
+  }
   return density;
 }
 

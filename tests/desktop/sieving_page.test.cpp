@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <algorithm>
+#include <cmath>
 
 #include "charts/grading_chart.hpp"
 #include "charts/lot_chart.hpp"
@@ -235,6 +236,37 @@ TEST_CASE("A litre of a bag weighs the same in the mix, on the screening and in 
   measured.bulk_density = bulk_g_l(560);
   REQUIRE(open.record->replace(*stored, measured, QStringLiteral("litre weight")));
   weighs(560);
+}
+
+TEST_CASE("Fractions that were only weighed lie on the shelf with the litres that were predicted of so much", "[sieving_page][law]") {
+  OpenWindow open;
+  const QString bag = dusty_bag(open);
+  BenchState state = open.bench.state();
+  state.components[0].grain = sheet_of_grain(open.record->workbook(), bag)->grain;
+  open.bench.open(state);
+  open.trigger("action_show_screening");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  const ScreeningView view = screening_view(open.bench);
+  REQUIRE(view.rows.size() == 3);
+  auto* table = open.find<QTableWidget>("screening_table");
+  table->setFocus();
+  std::vector<double> predicted_l;
+  for (const ScreeningRow& row : view.rows) {
+    REQUIRE(row.amount.volume);
+    const double grams = std::round(in_g(*row.amount.dry_mass));
+    predicted_l.push_back(in_l(*row.amount.volume) * grams / in_g(*row.amount.dry_mass));
+    open.type(QString::number(grams));
+    open.press(Qt::Key_Return);
+  }
+  open.trigger("action_keep_fractions");
+  const auto kept = open.record->workbook().all<Fraction>();
+  REQUIRE(kept.size() == 3);
+  for (std::size_t i = 0; i < kept.size(); ++i) {
+    const auto litres = litres_in_stock(open.record->workbook(), ref_to(kept[i].id));
+    REQUIRE(litres);
+    CHECK_THAT(in_l(*litres), WithinRel(predicted_l[i], 1e-9));
+  }
 }
 
 TEST_CASE("A figure in an open cell of the screening is on the bench with every sign, and one undo takes it back", "[sieving_page][regression]") {

@@ -152,7 +152,7 @@ TEST_CASE("Litres without any known density are refused, not guessed", "[stock][
   CHECK(enter_stock(workbook, ref, StockReason::received, typical, "2026-03-01"));
 }
 
-TEST_CASE("A fraction that was only weighed has litres by its bag's litre weight until it has its own", "[stock]") {
+TEST_CASE("A fraction that was only weighed has litres by its bag's litre weight and its ratio to it until it has its own", "[stock]") {
   const Folder folder;
   Hand hand;
   OpenWorkbook workbook = opened(folder.file(), hand.options());
@@ -170,6 +170,13 @@ TEST_CASE("A fraction that was only weighed has litres by its bag's litre weight
   CHECK_THAT(in_l(*litres_in_stock(workbook, fraction)), WithinAbs(10, 1e-9));
   auto stored = workbook.find(Id<Fraction>{fraction.id});
   Fraction measured = stored->record;
+  measured.bulk_density_ratio = BulkDensityRatio(0.8);
+  Change looser;
+  looser.label = "ratio";
+  looser.edits.push_back({fraction, stored->revision, Record(measured)});
+  REQUIRE(workbook.apply(std::move(looser)));
+  CHECK_THAT(in_l(*litres_in_stock(workbook, fraction)), WithinAbs(12.5, 1e-9));
+  stored = workbook.find(Id<Fraction>{fraction.id});
   measured.volume = loose_l(10.6);
   Change change;
   change.label = "litres";

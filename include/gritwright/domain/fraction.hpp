@@ -19,13 +19,14 @@ struct Fraction {
   std::optional<Mass> dry_mass;          ///< as weighed
   std::optional<LooseVolume> volume;     ///< as measured by bucket
   std::optional<GrainProperties> grain;
+  std::optional<BulkDensityRatio> bulk_density_ratio;  ///< predicted, > 0; counts where nothing measured its litre weight
   std::optional<GrainSizes> sizes;       ///< measured, or predicted from the bag
   bool predicted = false;                ///< `sizes` was predicted and not sieved
   std::string note;
   friend bool operator==(const Fraction&, const Fraction&) = default;
 };
 
-/// A source that is no grain, openings upside down or neither given, amounts not above 0, breaches of the grain's order.
+/// A source that is no grain, openings upside down or neither given, amounts or a ratio not above 0, breaches of the grain's order.
 [[nodiscard]] Problems check(const Fraction& fraction);
 
 }  // namespace gritwright

@@ -22,7 +22,7 @@ struct Measured {
 };
 
 /// The dry bulk density of what lies in a bag, bin or fraction: its own, else that of its newest sieve test that has one, else mass by
-/// volume as they were written down; for a fraction without any of these its bag's. Litres and grams of the stock are turned into each other by it, everywhere; a catalogue's typical
+/// volume as they were written down; for a fraction without any of these its bag's times the predicted ratio. Litres and grams of the stock are turned into each other by it, everywhere; a catalogue's typical
 /// one only where it is empty.
 [[nodiscard]] std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const RecordRef& holder);
 

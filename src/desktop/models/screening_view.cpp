@@ -118,7 +118,7 @@ ScreeningView screening_view(const Bench& bench) {
   view.explanations.push_back(explain_amounts(view.screened, weight));
   bool all_weighed = view.screened_fault.isEmpty() && view.openings_fault.isEmpty() && view.day_fault.isEmpty();
   for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
-    ScreeningRow row{fraction_name(screened->fractions[i], units), screened->fractions[i], amounts[i], {}, {}, {}};
+    ScreeningRow row{fraction_name(screened->fractions[i], units), screened->fractions[i], bulk_density_ratio(*screened, screened->fractions[i]), amounts[i], {}, {}, {}};
     if (i < typed.measured.size()) take_measured(row, typed.measured[i], units);
     all_weighed = all_weighed && row.weighed && row.fault.isEmpty();
     view.rows.push_back(std::move(row));
@@ -143,6 +143,7 @@ std::vector<Fraction> fractions_of(const ScreeningView& view, const Bag& bag, co
     fraction.day = view.day;
     fraction.dry_mass = row.weighed;
     fraction.volume = row.litres;
+    fraction.bulk_density_ratio = row.ratio;
     if (row.predicted.grading) {
       fraction.sizes = *row.predicted.grading;
       fraction.predicted = true;

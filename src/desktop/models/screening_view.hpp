@@ -15,6 +15,7 @@ namespace gritwright::desktop {
 struct ScreeningRow {
   QString name;
   ScreenedFraction predicted;
+  std::optional<BulkDensityRatio> ratio;  ///< of the litre weights, fraction over bag
   FractionAmount amount;
   std::optional<Mass> weighed;
   std::optional<LooseVolume> litres;

@@ -75,7 +75,7 @@ FigureGroup stock_figures(const OpenWorkbook& workbook, const RecordRef& holder,
       why.figure = "stock_litres";
       why.formula = StockText::tr("Loose litres = dry grain / litre weight").toStdString();
       why.inputs = {{dry.label.toStdString(), dry.value.toStdString()}, {StockText::tr("litre weight, dry").toStdString(), to_local(density_text(in_g_l(*density), units)).toStdString()}};
-      why.source = StockText::tr("its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag").toStdString();
+      why.source = StockText::tr("its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs").toStdString();
       litres.explanations.push_back(std::move(why));
     } else {
       litres.reason = StockText::tr("weigh a litre of it");
