@@ -162,6 +162,10 @@ std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize&
   return passing_of(drawn_gradings(sieved, size, runner));
 }
 
+std::vector<std::optional<OpenRange>> percentile_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
+  return size_ranges(sieved.grading, drawn_gradings(sieved, size, runner), {}).percentiles_mm;
+}
+
 BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<double>> passing_draws, std::span<const Band> bands) {
   std::vector<Grading> draws;
   draws.reserve(passing_draws.size());

@@ -139,6 +139,8 @@ TEST_CASE("A finished sieve test has a ribbon, and its verdict says how sure it 
   const auto [low, high] = ends_of(open.range("verdict_in_band"));
   CHECK(low < high);
   CHECK(open.find<QLabel>("verdict_certainty")->text().contains(QStringLiteral("100 cases")));
+  const auto [smaller, larger] = ends_of(open.range("verdict_d50"));
+  CHECK(smaller < larger);
   // One more gram typed: until the new ranges are there, no old one is shown.
   open.bench.edit(QStringLiteral("pan"), {}, [](BenchState& state) { state.components[0].sheet.rows[2].retained = QStringLiteral("121"); });
   CHECK(open.range("verdict_in_band") == QStringLiteral("\u2013"));

@@ -339,6 +339,12 @@ TEST_CASE("Two equal samples taken as one narrow the verdict by the root of two,
   }
 }
 
+TEST_CASE("Sizes of a graded bag have the ranges that its test gives them", "[grading_ranges][law]") {
+  const SieveTest test = usual_bag();
+  const SieveAnalysis analysis = analyse(test).value();
+  CHECK(percentile_ranges(sieved_grading(test, analysis)) == grading_ranges(test, analysis).percentiles_mm);
+}
+
 namespace {
 
 /// The sample of both tests, as the verdict rests on it.

@@ -50,6 +50,9 @@ struct SievedGrading {
 /// Of the passing at each point of the grading, fine to coarse. The same for every runner. Source: docs/science/uncertainty.md.
 [[nodiscard]] std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
 
+/// By reported_percentiles, in mm; absent where the grading itself has none. The same for every runner. Source: docs/science/uncertainty.md.
+[[nodiscard]] std::vector<std::optional<OpenRange>> percentile_ranges(const SievedGrading& sieved, const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
+
 /// Precondition: `analysis` is of `test`. The same for every runner. Source: docs/science/uncertainty.md.
 [[nodiscard]] GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands = {},
                                            const SampleSize& size = {}, const SliceRunner& runner = run_in_order);

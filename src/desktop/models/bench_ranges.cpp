@@ -206,7 +206,7 @@ std::optional<TestQuestion> test_question(const Bench& bench) {
 
 TestRanges ranges_of(const TestQuestion& question, const SliceRunner& runner) {
   const SievedGrading& sieved = question.sieved;
-  TestRanges ranges{question, passing_ranges(sieved, standing_sample, runner), {}, {}, {}, {}, {}};
+  TestRanges ranges{question, passing_ranges(sieved, standing_sample, runner), percentile_ranges(sieved, standing_sample, runner), {}, {}, {}, {}, {}};
   if (question.laboratory) ranges.laboratory = laboratory_ranges(sieved, {1024, 1}, runner);
   const FractionPacking packing = fraction_packing(sieved.grading, question.bulk_density, sieved.particle_density);
   ranges.screening = screening_ranges(sieved, question.screening, packing.of, {}, {512, 1}, runner);
@@ -279,8 +279,11 @@ void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* rang
   verdict.figures.has_ranges = true;
   for (Figure& figure : verdict.figures.figures) {
     figure.range = QStringLiteral("\u2013");
-    if (ranges == nullptr || !ranges->verdict) continue;
+    if (ranges == nullptr) continue;
     const auto is = [&](const char* key) { return figure.key == QLatin1String(key); };
+    for (const int percent : {10, 50, 90})
+      if (figure.key == QStringLiteral("verdict_d%1").arg(percent)) put(figure, percentile_of(ranges->percentiles_mm, percent), [units](double mm) { return grain_size_text(aperture_mm(mm), units); });
+    if (!ranges->verdict) continue;
     if (is("verdict_in_band")) put(figure, std::optional(ranges->verdict->in_band), share_text);
     else if (is("verdict_finer")) put(figure, std::optional(ranges->verdict->finer), share_text);
     else if (is("verdict_coarser")) put(figure, std::optional(ranges->verdict->coarser), share_text);
