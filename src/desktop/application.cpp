@@ -110,6 +110,7 @@ int run_desktop(int argc, char** argv) {
   const Settings settings = read_settings();
   use_language(application, language_asked_for(QApplication::arguments()).value_or(settings.language));
   show_labels_plainly(application);
+  show_whole_hints(application);
   QCommandLineParser parser;
   parser.setApplicationDescription(QApplication::translate("Application", "Grading, mixes and pots for trees in shallow containers"));
   parser.addHelpOption();

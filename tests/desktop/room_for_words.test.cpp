@@ -2,8 +2,11 @@
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QStandardItemModel>
+#include <QTableView>
 #include <QTableWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -13,6 +16,8 @@
 #include "support.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/list_fit.hpp"
+#include "widgets/record_table.hpp"
 #include "widgets/sieve_table.hpp"
 #include "widgets/status_line.hpp"
 
@@ -166,4 +171,34 @@ TEST_CASE("A fraction's name is broken between a size and the next, never cut", 
     CHECK(table->rowHeight(row) >= lines_of(*table, table->item(row, 0)->text(), table->columnWidth(0) - 8) * table->fontMetrics().lineSpacing());
   }
   CHECK(table->horizontalHeader()->fontMetrics().horizontalAdvance(table->horizontalHeaderItem(0)->text()) < table->columnWidth(0));
+}
+
+TEST_CASE("A name in a list that is longer than its column is broken, and its row has the lines for it", "[large_text]") {
+  QStandardItemModel model(1, 2);
+  model.setItem(0, 0, new QStandardItem(QStringLiteral("T-01")));
+  model.setItem(0, 1, new QStandardItem(QStringLiteral("Rhododendronwald")));
+  QTableView table;
+  table.setModel(&model);
+  show_as_record_list(table);
+  new ListFit(table, {{0, QStringLiteral("WW-000")}});
+  const int word = table.fontMetrics().horizontalAdvance(QStringLiteral("Rhododendronwald"));
+  table.resize(table.fontMetrics().horizontalAdvance(QStringLiteral("T-01")) + word, 200);
+  table.show();
+  settle();
+  REQUIRE(table.columnWidth(1) < word);
+  CHECK(table.rowHeight(0) >= 2 * table.fontMetrics().lineSpacing());
+}
+
+TEST_CASE("A hint that has no room in its field is not shown cut off, but as the field's tip", "[large_text]") {
+  QLineEdit field;
+  field.setPlaceholderText(QStringLiteral("a hint that is far longer than the field"));
+  const auto is_shown = [&] { return field.palette().color(QPalette::PlaceholderText).alpha() > 0; };
+  field.resize(80, 28);
+  field.show();
+  settle();
+  CHECK_FALSE(is_shown());
+  CHECK(field.toolTip() == field.placeholderText());
+  field.resize(800, 28);
+  settle();
+  CHECK(is_shown());
 }

@@ -33,6 +33,7 @@ class WindowTestRun : public Catch::TestEventListenerBase {
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder_.path());
     gritwright::desktop::install_translations(*application_, QLocale(QLocale::English));
     gritwright::desktop::show_labels_plainly(*application_);
+    gritwright::desktop::show_whole_hints(*application_);
     gritwright::desktop::apply_theme(*application_, gritwright::desktop::Theme::light, 100);
     // A printer is asked for by the socket of this machine, never over a network.
     qputenv("CUPS_SERVER", "/run/cups/cups.sock");

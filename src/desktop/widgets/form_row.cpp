@@ -11,6 +11,8 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "plain_labels.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
@@ -23,6 +25,7 @@ class HintBelow : public QLabel {
   HintBelow(QLineEdit& field, QWidget* parent) : QLabel(parent), field_(field) {
     setProperty("role", "muted");
     setWordWrap(true);
+    field.setProperty(has_its_hint_below, true);
     // Without a text it would not count as one that wraps.
     QSizePolicy policy = sizePolicy();
     policy.setHeightForWidth(true);

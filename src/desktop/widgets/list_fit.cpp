@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QScrollBar>
 #include <QStringList>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <algorithm>
 #include <cstddef>
@@ -31,6 +32,30 @@ constexpr int rows_looked_at = 100;  // of more than that
 constexpr int around_list_words = 8;
 constexpr int between_columns = 4;  // else words of one would run into those of the next
 
+/// With a soft hyphen wherever a word that is wider than `room` may be broken: not right behind its beginning or before its end.
+QString with_breaks(const QString& text, const QFontMetrics& metrics, int room) {
+  constexpr qsizetype least_part = 3;
+  constexpr QChar soft_hyphen(0x00ad);
+  QStringList words = text.split(u' ');
+  for (QString& word : words) {
+    if (word.size() < 2 * least_part || metrics.horizontalAdvance(word) <= room) continue;
+    for (qsizetype at = word.size() - least_part; at >= least_part; --at)
+      if (word[at].isLetter() && word[at - 1].isLetter()) word.insert(at, soft_hyphen);
+  }
+  return words.join(u' ');
+}
+
+class BrokenWords : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+ protected:
+  void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+    QStyledItemDelegate::initStyleOption(option, index);
+    if (option->features & QStyleOptionViewItem::WrapText) option->text = with_breaks(option->text, option->fontMetrics, option->rect.width() - around_list_words);
+  }
+};
+
 }  // namespace
 
 QString widest_day() { return day_text("2028-09-30").replace(u' ', QChar::Nbsp); }
@@ -38,6 +63,7 @@ QString widest_day() { return day_text("2028-09-30").replace(u' ', QChar::Nbsp);
 ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_one_line)
     : QObject(&table), table_(table), columns_(std::move(columns)), names_in_one_line_(names_in_one_line), font_(table.font()) {
   table_.horizontalHeader()->setTextElideMode(Qt::ElideRight);
+  table_.setItemDelegate(new BrokenWords(&table_));
   table_.viewport()->installEventFilter(this);
   table_.installEventFilter(this);
   again_.setSingleShot(true);
@@ -242,18 +268,18 @@ ListFit::Widths ListFit::with_fewest_lines(int room) const {
   return best;
 }
 
-// In lines; a word that is cut is worse than some lines more.
+// In lines; a word that is broken is worse than some lines more.
 int ListFit::cost_of(const Widths& widths) const {
-  constexpr int of_a_cut = 8;
+  constexpr int of_a_break = 8;
   int cost = 0;
   for (const std::vector<Words>& cells : rows_) {
     int lines = lines_of(cells.front(), widths.names);
     for (std::size_t at = 0; at < columns_.size(); ++at) lines = std::max(lines, lines_of(cells[at + 1], widths.others[at]));
-    const bool is_cut = lines > most_lines_of_a_name || std::ranges::max(cells.front().each) > widths.names - around_list_words;
-    cost += lines + (is_cut ? of_a_cut : 0);
+    const bool is_broken = lines > most_lines_of_a_name || std::ranges::max(cells.front().each) > widths.names - around_list_words;
+    cost += lines + (is_broken ? of_a_break : 0);
   }
-  // Even with no rows or only cut ones names should have what room there can be.
-  return cost + (widths.names < around_list_words ? of_a_cut * static_cast<int>(rows_.size() + 1) : 0);
+  // Even with no rows or only broken ones names should have what room there can be.
+  return cost + (widths.names < around_list_words ? of_a_break * static_cast<int>(rows_.size() + 1) : 0);
 }
 
 int ListFit::lines_needed(int row, const Widths& widths) const {
@@ -263,7 +289,7 @@ int ListFit::lines_needed(int row, const Widths& widths) const {
   const auto look = [&](const Words& words, int column, int width) {
     const int room = std::max(1, width - around_list_words);
     if (words.whole <= room) return;
-    const QString text = table_.model()->index(row, column).data().toString();
+    const QString text = with_breaks(table_.model()->index(row, column).data().toString(), metrics, room);
     height = std::max(height, metrics.boundingRect(QRect(0, 0, room, 1000), Qt::TextWordWrap, text).height());
   };
   look(cells.front(), name_column, widths.names);
