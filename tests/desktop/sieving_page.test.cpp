@@ -269,6 +269,22 @@ TEST_CASE("Fractions that were only weighed lie on the shelf with the litres tha
   }
 }
 
+TEST_CASE("How wide the sieves are is typed beside the grain, and too much on one of them is told at the stack", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.trigger("action_show_grain");
+  auto* width = open.find<QLineEdit>("sieve_frame");
+  width->setFocus();
+  open.type(QStringLiteral("100"));
+  CHECK(open.bench.state().components[0].sheet.sieve_diameter == QStringLiteral("100"));
+  const auto& notes = open.bench.evaluation().components[0].analysis->notes;
+  CHECK(std::ranges::any_of(notes, [](const Note& note) { return note.code == "sieve-test.overload"; }));
+  CHECK_FALSE(open.cell(2, SieveTableModel::check).isEmpty());
+  open.find<QLineEdit>("sample_moisture")->setFocus();
+  open.type(QStringLiteral("10"));
+  CHECK_THAT(open.bench.evaluation().components[0].test->moisture.value(), WithinRel(0.1, 1e-9));
+}
+
 TEST_CASE("A figure in an open cell of the screening is on the bench with every sign, and one undo takes it back", "[sieving_page][regression]") {
   OpenWindow open;
   dusty_bag(open);

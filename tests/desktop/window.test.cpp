@@ -212,6 +212,30 @@ TEST_CASE("Owned sieves are typed as one line, in any order, and what can't be r
   CHECK(open.record->workbook().all<SieveSet>()[0].record == sets[0].record);
 }
 
+TEST_CASE("A set of sieves says how wide they are, refuses what is no width, and is removed by Delete and put back by undo", "[window]") {
+  OpenWindow open;
+  open.trigger("action_settings");
+  open.window.findChild<SettingsPage*>()->add_sieve_set();
+  auto* table = open.find<QTableWidget>("settings_sieves");
+  table->item(0, 2)->setText(QStringLiteral("20 cm"));
+  const auto set = [&] { return open.record->workbook().all<SieveSet>().at(0).record; };
+  REQUIRE(set().diameter);
+  CHECK_THAT(in_mm(*set().diameter), Catch::Matchers::WithinAbs(200, 1e-9));
+  CHECK(table->item(0, 2)->text() == QStringLiteral("200"));
+  for (const char* wrong : {"wide", "-5"}) {
+    table->item(0, 2)->setText(QLatin1String(wrong));
+    CHECK_FALSE(open.find<QLabel>("settings_sieves_fault")->text().isEmpty());
+    CHECK_THAT(in_mm(*set().diameter), Catch::Matchers::WithinAbs(200, 1e-9));
+  }
+  table->item(0, 2)->setText(QString());
+  CHECK_FALSE(set().diameter);
+  table->setFocus();
+  open.press(Qt::Key_Delete);
+  CHECK(open.record->workbook().count(RecordKind::sieve_set) == 0);
+  open.record->undo();
+  CHECK(open.record->workbook().count(RecordKind::sieve_set) == 1);
+}
+
 TEST_CASE("A picture is saved as PNG, SVG and PDF, and its data as CSV with a point", "[window]") {
   OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());

@@ -12,6 +12,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QShortcut>
 #include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -23,6 +24,7 @@
 #include "translation.hpp"
 #include "widgets/backups_card.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/record_table.hpp"
 #include "widgets/two_line_check.hpp"
 
 namespace gritwright::desktop {
@@ -68,6 +70,9 @@ class TypedChoice : public QComboBox {
 };
 
 }  // namespace
+
+constexpr int openings_column = 1;
+constexpr int across_column = 2;
 
 QString openings_text(const std::vector<OwnedSieve>& sieves) {
   QStringList texts;
@@ -200,7 +205,7 @@ QWidget* SettingsPage::sieves() {
   layout->setContentsMargins(10, 8, 10, 8);
   auto* heading = new QLabel(tr("Sieves you own"), card);
   heading->setProperty("role", "heading");
-  auto* words = new QLabel(tr("One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and "
+  auto* words = new QLabel(tr("One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1; how wide they are inside the frame shows an overloaded sieve. They are offered on the Sieving page, and "
                               "\u201cwhich openings?\u201d chooses among them."),
                            card);
   words->setWordWrap(true);
@@ -208,13 +213,15 @@ QWidget* SettingsPage::sieves() {
   sets_ = new QTableWidget(card);
   sets_->setObjectName(QStringLiteral("settings_sieves"));
   sets_->setAccessibleName(tr("Sets of sieves you own"));
-  sets_->setColumnCount(2);
-  sets_->setHorizontalHeaderLabels({tr("name"), tr("openings")});
-  sets_->horizontalHeader()->setStretchLastSection(true);
+  sets_->setColumnCount(3);
+  sets_->setHorizontalHeaderLabels({tr("name"), tr("openings"), tr("across, mm")});
+  sets_->horizontalHeader()->setSectionResizeMode(openings_column, QHeaderView::Stretch);
   sets_->horizontalHeader()->setHighlightSections(false);
   sets_->verticalHeader()->hide();
   sets_->setTabKeyNavigation(false);
   connect(sets_, &QTableWidget::cellChanged, this, &SettingsPage::take_cell);
+  auto* remove = new QShortcut(QKeySequence(Qt::Key_Delete), sets_, nullptr, nullptr, Qt::WidgetShortcut);
+  connect(remove, &QShortcut::activated, this, [this] { remove_sieve_set(sets_->currentRow()); });
   fault_ = new QLabel(card);
   fault_->setObjectName(QStringLiteral("settings_sieves_fault"));
   fault_->setProperty("role", "fault");
@@ -309,6 +316,7 @@ void SettingsPage::fit() {
   const int line = std::max(26, sets_->fontMetrics().height() + 10);
   sets_->verticalHeader()->setDefaultSectionSize(line);
   sets_->setColumnWidth(0, 18 * sets_->fontMetrics().averageCharWidth());
+  sets_->setColumnWidth(across_column, sets_->horizontalHeader()->fontMetrics().horizontalAdvance(sets_->horizontalHeaderItem(across_column)->text()) + 2 * room_beside_words(sets_->fontMetrics()));
   sets_->setFixedHeight(sets_->horizontalHeader()->sizeHint().height() + std::max(1, sets_->rowCount()) * line + 2 * sets_->frameWidth());
 }
 
@@ -320,7 +328,8 @@ void SettingsPage::read_sets() {
   for (int row = 0; row < sets_->rowCount(); ++row) {
     const SieveSet& set = shown_sets_[static_cast<std::size_t>(row)].record;
     sets_->setItem(row, 0, new QTableWidgetItem(to_qt(set.name)));
-    sets_->setItem(row, 1, new QTableWidgetItem(openings_text(set.sieves)));
+    sets_->setItem(row, openings_column, new QTableWidgetItem(openings_text(set.sieves)));
+    sets_->setItem(row, across_column, new QTableWidgetItem(set.diameter ? number_text(in_mm(*set.diameter), 6) : QString()));
   }
   filling_ = false;
   fit();
@@ -333,8 +342,15 @@ void SettingsPage::add_sieve_set() {
   for (const char* mm : {"8", "5.6", "4", "2.8", "2", "1.4", "1"}) set.sieves.push_back({*parse_aperture(mm), {}});
   book_->add(set, tr("set of sieves"));
   if (sets_->rowCount() == 0) return;
-  sets_->setCurrentCell(sets_->rowCount() - 1, 1);
+  sets_->setCurrentCell(sets_->rowCount() - 1, openings_column);
   sets_->setFocus();
+}
+
+void SettingsPage::remove_sieve_set(int row) {
+  if (book_ == nullptr || row < 0 || row >= static_cast<int>(shown_sets_.size())) return;
+  const Stored<SieveSet> set = shown_sets_[static_cast<std::size_t>(row)];
+  fault_->clear();
+  book_->remove(set, tr("set of sieves %1").arg(to_qt(set.record.name)));
 }
 
 void SettingsPage::take_cell(int row, int column) {
@@ -345,10 +361,12 @@ void SettingsPage::take_cell(int row, int column) {
   Problems problems;
   if (column == 0) {
     now.name = text.toStdString();
+  } else if (column == across_column) {
+    const auto across = text.isEmpty() ? Result<Length>(Length{}) : parse_length(text.toStdString(), LengthUnit::millimetre);
+    append(problems, across.problems());
+    now.diameter = across && !text.isEmpty() ? std::optional(*across) : std::nullopt;
   } else if (text.isEmpty()) {
-    fault_->clear();
-    book_->remove(was, tr("set of sieves %1").arg(to_qt(was.record.name)));
-    return;
+    return remove_sieve_set(row);
   } else {
     auto sieves = sieves_of(text);
     append(problems, sieves.problems());

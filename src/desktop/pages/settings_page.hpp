@@ -50,6 +50,7 @@ class SettingsPage : public QWidget {
   void fit();
   void read_sets();
   void take_cell(int row, int column);
+  void remove_sieve_set(int row);
 
   RecordBook* book_;
   Settings settings_;

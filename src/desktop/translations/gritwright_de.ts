@@ -2068,8 +2068,8 @@
         <translation>einen Liter davon wiegen</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
-        <translation>das eigene Litergewicht, sonst das der neuesten Siebprobe, sonst die Trockenmasse durch die Liter, mit denen es kam, sonst, bei einer Fraktion, das ihres Sacks</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
+        <translation>das eigene Litergewicht, sonst das der neuesten Siebprobe, sonst die Trockenmasse durch die Liter, mit denen es kam, sonst, bei einer Fraktion, das ihres Sacks, berichtigt um ihre eigene Packung</translation>
     </message>
 </context>
 <context>
@@ -2790,6 +2790,10 @@
     <message>
         <source>In stock now: %1 of bag %2.</source>
         <translation>Jetzt im Vorrat: %1 von Sack %2.</translation>
+    </message>
+    <message>
+        <source>No bag has these words, but fractions below have.</source>
+        <translation>Kein Sack hat diese Wörter, aber Fraktionen darunter.</translation>
     </message>
 </context>
 <context>
@@ -4344,6 +4348,42 @@
     <message>
         <source>of one litre, loosely poured</source>
         <translation>von einem Liter, locker geschüttet</translation>
+    </message>
+    <message>
+        <source>Sieve, across</source>
+        <translation>Sieb, Weite</translation>
+    </message>
+    <message>
+        <source>width of the sieves</source>
+        <translation>Weite der Siebe</translation>
+    </message>
+    <message>
+        <source>inside its frame; shows an overloaded sieve</source>
+        <translation>innen im Rahmen; zeigt ein überladenes Sieb</translation>
+    </message>
+    <message>
+        <source>Water in the sample</source>
+        <translation>Wasser in der Probe</translation>
+    </message>
+    <message>
+        <source>moisture of the sample</source>
+        <translation>Feuchte der Probe</translation>
+    </message>
+    <message>
+        <source>as sieved, of its dry mass; empty if dry</source>
+        <translation>wie gesiebt, der Trockenmasse; leer, wenn trocken</translation>
+    </message>
+    <message>
+        <source>Washed, dry</source>
+        <translation>Gewaschen, trocken</translation>
+    </message>
+    <message>
+        <source>washed mass of the sample</source>
+        <translation>gewaschene Masse der Probe</translation>
+    </message>
+    <message>
+        <source>of the sample, if its dust was washed out</source>
+        <translation>der Probe, wenn der Staub ausgewaschen wurde</translation>
     </message>
 </context>
 <context>
@@ -8637,10 +8677,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Eigene Siebe</translation>
     </message>
     <message>
-        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>Ein Satz je Zeile, die Maschenweiten in mm oder mit Namen, durch Leerzeichen getrennt: 8 5,6 4 2,8 2 1,4 1. Sie werden unter Sieben angeboten, und „Welche Maschenweiten?“ wählt unter ihnen.</translation>
-    </message>
-    <message>
         <source>Sets of sieves you own</source>
         <translation>Eigene Siebsätze</translation>
     </message>
@@ -8691,6 +8727,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
         <translation>Ein anderes Programm kopiert diesen Ordner anderswohin: erst beenden lassen, bevor die Aufzeichnung auf einem anderen Rechner geöffnet wird, sonst können zwei halbe daraus werden.</translation>
+    </message>
+    <message>
+        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1; how wide they are inside the frame shows an overloaded sieve. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
+        <translation>Ein Satz je Zeile, die Maschenweiten in mm oder mit Namen, durch Leerzeichen getrennt: 8 5,6 4 2,8 2 1,4 1; die Weite innen im Rahmen zeigt ein überladenes Sieb. Sie werden unter Sieben angeboten, und „Welche Maschenweiten?“ wählt unter ihnen.</translation>
+    </message>
+    <message>
+        <source>across, mm</source>
+        <translation>Weite, mm</translation>
     </message>
 </context>
 <context>
@@ -8947,6 +8991,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
         <translation>Ein Sieb je Zeile, grob nach fein, der Boden zuletzt. Eingeben, was liegen blieb; die Eingabetaste geht zum nächsten.</translation>
+    </message>
+    <message>
+        <source>This is worked out: type what stayed on the sieve.</source>
+        <translation>Das wird ausgerechnet: einzutragen ist, was auf dem Sieb blieb.</translation>
     </message>
 </context>
 <context>

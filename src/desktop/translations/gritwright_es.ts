@@ -2068,8 +2068,8 @@
         <translation>pese un litro</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
-        <translation>su propio peso por litro, si no el de su ensayo de tamizado más reciente, si no su masa seca entre los litros con que llegó, si no, en una fracción, el de su saco</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
+        <translation>su propio peso por litro, si no el de su ensayo de tamizado más reciente, si no su masa seca entre los litros con que llegó, si no, en una fracción, el de su saco, corregido por cómo se asienta la fracción</translation>
     </message>
 </context>
 <context>
@@ -2790,6 +2790,10 @@
     <message>
         <source>In stock now: %1 of bag %2.</source>
         <translation>Ahora en existencias: %1 del saco %2.</translation>
+    </message>
+    <message>
+        <source>No bag has these words, but fractions below have.</source>
+        <translation>Ningún saco tiene estas palabras, pero sí fracciones más abajo.</translation>
     </message>
 </context>
 <context>
@@ -4344,6 +4348,42 @@
     <message>
         <source>of one litre, loosely poured</source>
         <translation>de un litro, vertido suelto</translation>
+    </message>
+    <message>
+        <source>Sieve, across</source>
+        <translation>Tamiz, ancho</translation>
+    </message>
+    <message>
+        <source>width of the sieves</source>
+        <translation>ancho de los tamices</translation>
+    </message>
+    <message>
+        <source>inside its frame; shows an overloaded sieve</source>
+        <translation>dentro del marco; muestra un tamiz sobrecargado</translation>
+    </message>
+    <message>
+        <source>Water in the sample</source>
+        <translation>Agua en la muestra</translation>
+    </message>
+    <message>
+        <source>moisture of the sample</source>
+        <translation>humedad de la muestra</translation>
+    </message>
+    <message>
+        <source>as sieved, of its dry mass; empty if dry</source>
+        <translation>tal como se tamizó, de su masa seca; vacío si está seca</translation>
+    </message>
+    <message>
+        <source>Washed, dry</source>
+        <translation>Lavada, seca</translation>
+    </message>
+    <message>
+        <source>washed mass of the sample</source>
+        <translation>masa lavada de la muestra</translation>
+    </message>
+    <message>
+        <source>of the sample, if its dust was washed out</source>
+        <translation>de la muestra, si se lavó el polvo</translation>
     </message>
 </context>
 <context>
@@ -8637,10 +8677,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Tamices propios</translation>
     </message>
     <message>
-        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>Un juego por línea, sus aberturas en mm o por nombre, separadas por espacios: 8 5,6 4 2,8 2 1,4 1. Se ofrecen en la página Tamizado, y «¿qué aberturas?» elige entre ellas.</translation>
-    </message>
-    <message>
         <source>Sets of sieves you own</source>
         <translation>Juegos de tamices propios</translation>
     </message>
@@ -8691,6 +8727,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
         <translation>Otro programa copia esa carpeta a otra parte: espere a que termine antes de abrir el registro en otra máquina, o pueden salir dos medios registros.</translation>
+    </message>
+    <message>
+        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1; how wide they are inside the frame shows an overloaded sieve. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
+        <translation>Un juego por línea, sus aberturas en mm o por nombre, separadas por espacios: 8 5,6 4 2,8 2 1,4 1; su ancho dentro del marco muestra un tamiz sobrecargado. Se ofrecen en la página Tamizado, y «¿qué aberturas?» elige entre ellas.</translation>
+    </message>
+    <message>
+        <source>across, mm</source>
+        <translation>ancho, mm</translation>
     </message>
 </context>
 <context>
@@ -8947,6 +8991,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
         <translation>Un tamiz por fila, de grueso a fino, la bandeja al final. Escriba lo retenido; Intro pasa a la siguiente bandeja.</translation>
+    </message>
+    <message>
+        <source>This is worked out: type what stayed on the sieve.</source>
+        <translation>Esto se calcula: escribir lo que quedó en el tamiz.</translation>
     </message>
 </context>
 <context>

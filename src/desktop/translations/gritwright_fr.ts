@@ -2068,8 +2068,8 @@
         <translation>pesez-en un litre</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
-        <translation>sa propre masse au litre, sinon celle de son plus récent essai de tamisage, sinon sa masse sèche par les litres de son arrivée, sinon, pour une fraction, celle de son sac</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
+        <translation>sa propre masse au litre, sinon celle de son plus récent essai de tamisage, sinon sa masse sèche par les litres de son arrivée, sinon, pour une fraction, celle de son sac, corrigée de son tassement propre</translation>
     </message>
 </context>
 <context>
@@ -2790,6 +2790,10 @@
     <message>
         <source>In stock now: %1 of bag %2.</source>
         <translation>En stock maintenant&#xa0;: %1 du sac %2.</translation>
+    </message>
+    <message>
+        <source>No bag has these words, but fractions below have.</source>
+        <translation>Aucun sac n’a ces mots, mais des fractions ci-dessous.</translation>
     </message>
 </context>
 <context>
@@ -4344,6 +4348,42 @@
     <message>
         <source>of one litre, loosely poured</source>
         <translation>d’un litre, versé sans tasser</translation>
+    </message>
+    <message>
+        <source>Sieve, across</source>
+        <translation>Tamis, largeur</translation>
+    </message>
+    <message>
+        <source>width of the sieves</source>
+        <translation>largeur des tamis</translation>
+    </message>
+    <message>
+        <source>inside its frame; shows an overloaded sieve</source>
+        <translation>dans son cadre&#xa0;; montre un tamis surchargé</translation>
+    </message>
+    <message>
+        <source>Water in the sample</source>
+        <translation>Eau dans l’échantillon</translation>
+    </message>
+    <message>
+        <source>moisture of the sample</source>
+        <translation>humidité de l’échantillon</translation>
+    </message>
+    <message>
+        <source>as sieved, of its dry mass; empty if dry</source>
+        <translation>tel que tamisé, de sa masse sèche&#xa0;; vide si sec</translation>
+    </message>
+    <message>
+        <source>Washed, dry</source>
+        <translation>Lavé, sec</translation>
+    </message>
+    <message>
+        <source>washed mass of the sample</source>
+        <translation>masse lavée de l’échantillon</translation>
+    </message>
+    <message>
+        <source>of the sample, if its dust was washed out</source>
+        <translation>de l’échantillon, si la poussière a été lavée</translation>
     </message>
 </context>
 <context>
@@ -8637,10 +8677,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Vos tamis</translation>
     </message>
     <message>
-        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces&#xa0;: 8 5,6 4 2,8 2 1,4 1. Ils sont proposés sous Tamisage, et «&#xa0;Quelles ouvertures&#xa0;?&#xa0;» choisit parmi eux.</translation>
-    </message>
-    <message>
         <source>Sets of sieves you own</source>
         <translation>Vos jeux de tamis</translation>
     </message>
@@ -8691,6 +8727,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
         <translation>Un autre programme copie ce dossier ailleurs&#xa0;: laissez-le finir avant d’ouvrir le registre sur une autre machine, sinon il peut en sortir deux moitiés.</translation>
+    </message>
+    <message>
+        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1; how wide they are inside the frame shows an overloaded sieve. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
+        <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces&#xa0;: 8 5,6 4 2,8 2 1,4 1&#xa0;; leur largeur dans le cadre montre un tamis surchargé. Ils sont proposés sous Tamisage, et «&#xa0;Quelles ouvertures&#xa0;?&#xa0;» choisit parmi eux.</translation>
+    </message>
+    <message>
+        <source>across, mm</source>
+        <translation>largeur, mm</translation>
     </message>
 </context>
 <context>
@@ -8947,6 +8991,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
         <translation>Un tamis par ligne, du gros au fin, le fond en dernier. Saisissez ce qui est resté&#xa0;; Entrée passe au suivant.</translation>
+    </message>
+    <message>
+        <source>This is worked out: type what stayed on the sieve.</source>
+        <translation>Ceci est calculé&#xa0;: saisir ce qui est resté sur le tamis.</translation>
     </message>
 </context>
 <context>

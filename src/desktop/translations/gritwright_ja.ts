@@ -2056,8 +2056,8 @@
         <translation>1 L を量ってください</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag</source>
-        <translation>自身のリットル重量、なければ最新のふるい試験のもの、なければ入荷時の容量で割った乾燥質量、画分ではなければその袋のもの</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
+        <translation>自身のリットル重量、なければ最新のふるい試験のもの、なければ入荷時の容量で割った乾燥質量、画分ではなければその袋のものを詰まり方で補正したもの</translation>
     </message>
 </context>
 <context>
@@ -2778,6 +2778,10 @@
     <message>
         <source>In stock now: %1 of bag %2.</source>
         <translation>在庫に入りました：袋 %2、%1。</translation>
+    </message>
+    <message>
+        <source>No bag has these words, but fractions below have.</source>
+        <translation>この語を含む袋はありませんが、下の区分にはあります。</translation>
     </message>
 </context>
 <context>
@@ -4332,6 +4336,42 @@
     <message>
         <source>of one litre, loosely poured</source>
         <translation>ゆるく入れた 1 リットルの</translation>
+    </message>
+    <message>
+        <source>Sieve, across</source>
+        <translation>ふるいの内径</translation>
+    </message>
+    <message>
+        <source>width of the sieves</source>
+        <translation>ふるいの内径</translation>
+    </message>
+    <message>
+        <source>inside its frame; shows an overloaded sieve</source>
+        <translation>枠の内側。のせすぎがわかります</translation>
+    </message>
+    <message>
+        <source>Water in the sample</source>
+        <translation>試料の水分</translation>
+    </message>
+    <message>
+        <source>moisture of the sample</source>
+        <translation>試料の含水比</translation>
+    </message>
+    <message>
+        <source>as sieved, of its dry mass; empty if dry</source>
+        <translation>ふるったとき、乾燥質量に対して。乾いていれば空欄</translation>
+    </message>
+    <message>
+        <source>Washed, dry</source>
+        <translation>水洗い後、乾燥</translation>
+    </message>
+    <message>
+        <source>washed mass of the sample</source>
+        <translation>試料の水洗い後の質量</translation>
+    </message>
+    <message>
+        <source>of the sample, if its dust was washed out</source>
+        <translation>微塵を洗い流した場合の試料</translation>
     </message>
 </context>
 <context>
@@ -8614,10 +8654,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>手持ちのふるい</translation>
     </message>
     <message>
-        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>1 行に 1 組、目開きを mm か名前で、空白で区切る：8 5.6 4 2.8 2 1.4 1。「ふるい」ページで選べ、「どの目開き？」もこの中から選びます。</translation>
-    </message>
-    <message>
         <source>Sets of sieves you own</source>
         <translation>手持ちのふるいの組</translation>
     </message>
@@ -8668,6 +8704,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
         <translation>別のプログラムがこのフォルダーをよそへコピーします。終わるのを待ってから別のコンピューターで開いてください。さもないと半端な記録が二つできるおそれがあります。</translation>
+    </message>
+    <message>
+        <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1; how wide they are inside the frame shows an overloaded sieve. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
+        <translation>1 行に 1 組、目開きを mm か名前で、空白で区切る：8 5.6 4 2.8 2 1.4 1。枠の内径を書くと、のせすぎがわかります。「ふるい」ページで選べ、「どの目開き？」もこの中から選びます。</translation>
+    </message>
+    <message>
+        <source>across, mm</source>
+        <translation>内径 mm</translation>
     </message>
 </context>
 <context>
@@ -8923,6 +8967,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
         <translation>1 行に 1 つのふるい、粗い順、最後が受皿。残留を入力し、Enter で次へ。</translation>
+    </message>
+    <message>
+        <source>This is worked out: type what stayed on the sieve.</source>
+        <translation>これは計算値です。ふるいに残った量を入力してください。</translation>
     </message>
 </context>
 <context>
