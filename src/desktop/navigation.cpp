@@ -16,6 +16,17 @@
 
 namespace gritwright::desktop {
 
+namespace {
+
+void to_first_field(QWidget& page) {
+  for (QWidget* next = page.nextInFocusChain(); next != &page; next = next->nextInFocusChain()) {
+    if (!page.isAncestorOf(next) || !next->isVisible() || !next->isEnabled() || !(next->focusPolicy() & Qt::TabFocus)) continue;
+    return next->setFocus(Qt::ShortcutFocusReason);
+  }
+}
+
+}  // namespace
+
 Navigation::Navigation(QMainWindow& window, QStackedWidget& pages, QMenu& menu)
     : QObject(&window), pages_(pages), menu_(menu), bar_(new QToolBar(tr("Pages"), &window)), group_(new QActionGroup(this)) {
   bar_->setObjectName(QStringLiteral("page_bar"));
@@ -45,7 +56,11 @@ void Navigation::add_room(const char* key, const QString& title, QWidget* page) 
   button->setAcceptDrops(true);
   button->installEventFilter(this);
   const auto at = rooms_.size();
-  connect(action, &QAction::triggered, this, [this, at] { pages_.setCurrentWidget(rooms_[at].page); });
+  connect(action, &QAction::triggered, this, [this, at] {
+    QWidget* const wanted = rooms_[at].page;
+    if (pages_.currentWidget() == wanted) return to_first_field(*wanted);
+    pages_.setCurrentWidget(wanted);
+  });
   rooms_.push_back({key, page, action, button});
 }
 

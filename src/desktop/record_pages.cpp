@@ -6,6 +6,7 @@
 #include <QStackedWidget>
 #include <QTableView>
 #include <QToolButton>
+#include <QUndoStack>
 #include <algorithm>
 #include <iterator>
 #include <set>
@@ -75,6 +76,9 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(bags_, &BagsPage::mix_wanted, this, &RecordPages::put_in_mix);
   connect(&book_, &RecordBook::told, &bench_, &Bench::told);
   connect(&book_, &RecordBook::changed, this, &RecordPages::record_changed);
+  // What the keeping itself does to the bench comes before.
+  connect(&book_, &RecordBook::done, this, [this] { give_undo_keys(bench_in_sight(), false); }, Qt::QueuedConnection);
+  connect(&bench_.undo_stack(), &QUndoStack::indexChanged, this, [this] { give_undo_keys(false, false); });
   connect(&bench_, &Bench::units_changed, this, [this] {
     bags_->set_units(bench_.units());
     measuring_->set_units(bench_.units());
@@ -204,8 +208,14 @@ void RecordPages::make_menu(QMenu& before) {
   });
   action("action_find", tr("F&ind on this page"), tr("Ctrl+F"), [this] { find(); });
   menu_->addSeparator();
-  undo_ = action("action_record_undo", tr("&Undo in the record"), tr("Ctrl+Alt+Z"), [this] { book_.undo(); });
-  redo_ = action("action_record_redo", tr("Re&do in the record"), tr("Ctrl+Alt+Shift+Z"), [this] { book_.redo(); });
+  undo_ = action("action_record_undo", tr("&Undo in the record"), tr("Ctrl+Alt+Z"), [this] {
+    book_.undo();
+    give_undo_keys(false, bench_in_sight());
+  });
+  redo_ = action("action_record_redo", tr("Re&do in the record"), tr("Ctrl+Alt+Shift+Z"), [this] {
+    book_.redo();
+    give_undo_keys(bench_in_sight(), false);
+  });
   menu_->addSeparator();
   action("action_export", tr("Write records to a fi&le..."), tr("Ctrl+Shift+E"), [this] { choose_export(); });
   action("action_save_copy", tr("Save a &copy of the record..."), tr("Ctrl+Shift+S"), [this] { save_copy(); });
@@ -321,20 +331,25 @@ void RecordPages::refresh_known() {
   }
 }
 
-// The keys for undo belong to what is on screen: the bench on its pages, the record elsewhere.
 void RecordPages::page_changed() {
-  const bool bench = bench_in_sight();
+  give_undo_keys(false, false);
+  catch_up_in_sight();
+}
+
+// The keys for undo belong to what is on screen: the bench on its pages, the record elsewhere. What was kept from the bench last is undone by them too.
+void RecordPages::give_undo_keys(bool kept_last, bool taken_back_last) {
+  const bool undoes_bench = bench_in_sight() && !kept_last;
+  const bool redoes_bench = bench_in_sight() && !taken_back_last;
   auto* bench_undo = window_.findChild<QAction*>(QStringLiteral("action_undo"));
   auto* bench_redo = window_.findChild<QAction*>(QStringLiteral("action_redo"));
   const QKeySequence near_undo(tr("Ctrl+Z"));
   const QKeySequence far_undo(tr("Ctrl+Alt+Z"));
   const QKeySequence near_redo(tr("Ctrl+Shift+Z"));
   const QKeySequence far_redo(tr("Ctrl+Alt+Shift+Z"));
-  undo_->setShortcut(bench ? far_undo : near_undo);
-  redo_->setShortcut(bench ? far_redo : near_redo);
-  if (bench_undo != nullptr) bench_undo->setShortcut(bench ? near_undo : far_undo);
-  if (bench_redo != nullptr) bench_redo->setShortcut(bench ? near_redo : far_redo);
-  catch_up_in_sight();
+  undo_->setShortcut(undoes_bench ? far_undo : near_undo);
+  redo_->setShortcut(redoes_bench ? far_redo : near_redo);
+  if (bench_undo != nullptr) bench_undo->setShortcut(undoes_bench ? near_undo : far_undo);
+  if (bench_redo != nullptr) bench_redo->setShortcut(redoes_bench ? near_redo : far_redo);
 }
 
 void RecordPages::refresh_undo() {

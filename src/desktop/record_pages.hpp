@@ -81,6 +81,8 @@ class RecordPages : public QObject {
   void make_menu(QMenu& before);
   void make_context_menus();
   void page_changed();
+  /// Whether the last thing done here was to keep something in the record, or to take that back.
+  void give_undo_keys(bool kept_last, bool taken_back_last);
   void refresh_undo();
   void record_changed();
   [[nodiscard]] bool bench_in_sight() const;

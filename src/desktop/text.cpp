@@ -79,6 +79,11 @@ std::string typed_day(const QString& text) {
     const QDate day(parts.captured(1).toInt(), parts.captured(2).toInt(), parts.captured(3).toInt());
     return day.isValid() ? day.toString(Qt::ISODate).toStdString() : typed.toStdString();
   }
+  static const QRegularExpression dotted(QStringLiteral("^([0-9]{1,2})\\. ?([0-9]{1,2})\\. ?([0-9]{4})$"));
+  if (const auto parts = dotted.match(typed); parts.hasMatch()) {
+    const QDate day(parts.captured(3).toInt(), parts.captured(2).toInt(), parts.captured(1).toInt());
+    return day.isValid() ? day.toString(Qt::ISODate).toStdString() : typed.toStdString();
+  }
   const QLocale locale;
   const QString shown = locale.dateFormat(QLocale::ShortFormat);
   const bool has_whole_year = shown.contains(QStringLiteral("yyyy"));

@@ -285,6 +285,51 @@ TEST_CASE("How wide the sieves are is typed beside the grain, and too much on on
   CHECK_THAT(open.bench.evaluation().components[0].test->moisture.value(), WithinRel(0.1, 1e-9));
 }
 
+TEST_CASE("Typing where the window reckons says so and changes nothing", "[sieving_page][refuses]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  const BenchState before = open.bench.state();
+  QString told;
+  QObject::connect(&open.bench, &Bench::told, [&](const QString& sentence) { told = sentence; });
+  open.go_to_cell(1, SieveTableModel::passing);
+  open.type(QStringLiteral("5"));
+  CHECK_FALSE(told.isEmpty());
+  CHECK(open.bench.state() == before);
+}
+
+TEST_CASE("What was kept from the bench last is what the keys for undo take back there, and then do again", "[sieving_page]") {
+  OpenWindow open;
+  dusty_bag(open);
+  open.bench.edit(QStringLiteral("pan"), {}, [](BenchState& state) { state.components[0].sheet.rows[2].retained = QStringLiteral("249"); });
+  const auto has_keys = [&](const char* action, const char* keys) { return open.window.findChild<QAction*>(QLatin1String(action))->shortcut() == QKeySequence(QLatin1String(keys)); };
+  CHECK(has_keys("action_undo", "Ctrl+Z"));
+  open.trigger("action_save_sheet");
+  QApplication::processEvents();
+  CHECK(open.record->workbook().count(RecordKind::sieve_test) == 1);
+  CHECK(has_keys("action_record_undo", "Ctrl+Z"));
+  CHECK(has_keys("action_undo", "Ctrl+Alt+Z"));
+  open.trigger("action_record_undo");
+  CHECK(open.record->workbook().count(RecordKind::sieve_test) == 0);
+  CHECK(has_keys("action_undo", "Ctrl+Z"));
+  CHECK(has_keys("action_record_redo", "Ctrl+Shift+Z"));
+  open.trigger("action_record_redo");
+  CHECK(open.record->workbook().count(RecordKind::sieve_test) == 1);
+  open.bench.edit(QStringLiteral("pan"), {}, [](BenchState& state) { state.components[0].sheet.rows[2].retained = QStringLiteral("251"); });
+  CHECK(has_keys("action_undo", "Ctrl+Z"));
+  CHECK(has_keys("action_redo", "Ctrl+Shift+Z"));
+}
+
+TEST_CASE("The key of the page on screen goes to its first field", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.find<QLineEdit>("dry_mass")->setFocus();
+  open.trigger("action_page_sieving");
+  QWidget* const first = open.window.focusWidget();
+  REQUIRE(first != nullptr);
+  CHECK(first != open.find<QLineEdit>("dry_mass"));
+  CHECK(open.window.sieving_page().isAncestorOf(first));
+}
+
 TEST_CASE("A figure in an open cell of the screening is on the bench with every sign, and one undo takes it back", "[sieving_page][regression]") {
   OpenWindow open;
   dusty_bag(open);

@@ -29,6 +29,9 @@ class SieveTableModel : public QAbstractTableModel {
   /// what it did; nothing is changed if there is nothing to take.
   QString paste(const QString& text, const QModelIndex& at);
 
+  /// The sieve as it was typed, its number where it was not, or the pan.
+  [[nodiscard]] QString row_name(int row) const;
+
   /// Adds a column for a further sample of the same bag, at most two; takes the last one away.
   void add_replicate();
   void remove_replicate();
@@ -46,7 +49,6 @@ class SieveTableModel : public QAbstractTableModel {
   [[nodiscard]] QString row_checks(int row) const;
   [[nodiscard]] QString replicate_text(int row, std::size_t replicate) const;
   [[nodiscard]] std::optional<double> passing_share(int row) const;
-  [[nodiscard]] QString row_name(int row) const;
   [[nodiscard]] Kind kind_of(int column) const;
 
   Bench& bench_;

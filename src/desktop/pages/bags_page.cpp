@@ -612,11 +612,12 @@ void BagsPage::keep_selection() {
 void BagsPage::refresh() {
   if (!isVisible()) return;
   keep_selection();
+  const bool any_fractions = fraction_list_->rowCount() > 0;
   empty_->setVisible(list_->rowCount() == 0);
   empty_->setText(find_->text().trimmed().isEmpty()
                       ? tr("No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or mass. Grading them is one click from here.")
-                      : tr("No bag has these words."));
-  const bool any_fractions = fraction_list_->rowCount() > 0;
+                  : any_fractions ? tr("No bag has these words, but fractions below have.")
+                                  : tr("No bag has these words."));
   fraction_heading_->setVisible(any_fractions);
   fraction_table_->setVisible(any_fractions);
   const RecordEditor<Bag>::ReadOnce once(editor_);

@@ -5,6 +5,10 @@
 #include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <charconv>
+#include <optional>
+#include <string_view>
+#include <system_error>
 
 #include "field_form.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -13,6 +17,19 @@
 #include "text.hpp"
 
 namespace gritwright::desktop {
+
+namespace {
+
+/// Of the stack, by a fault's place like "/retained/3/mass_g".
+std::optional<int> row_of(std::string_view place) {
+  constexpr std::string_view rows = "/retained/";
+  int row = 0;
+  if (!place.starts_with(rows)) return std::nullopt;
+  place.remove_prefix(rows.size());
+  return std::from_chars(place.data(), place.data() + place.size(), row).ec == std::errc() ? std::optional(row) : std::nullopt;
+}
+
+}  // namespace
 
 ComponentSheet* current_component(Bench& bench, BenchState& state) {
   const auto index = static_cast<std::size_t>(bench.current_component());
@@ -167,7 +184,8 @@ void SheetEditor::refresh() {
   QStringList sentences;
   // Faults and notes of a row may be cut short there and stand here in full.
   for (const auto& [place, problem] : result.faults) {
-    if (place.starts_with("/retained") || place.ends_with("/retained")) sentences << sentence_text(problem, bench_.units());
+    if (const auto row = row_of(place)) sentences << with_label(table_->stack().row_name(*row), sentence_text(problem, bench_.units()));
+    else if (place.ends_with("/retained")) sentences << sentence_text(problem, bench_.units());
   }
   if (result.analysis) {
     for (const Note& note : result.analysis->notes) {

@@ -93,6 +93,11 @@ void SieveTable::keyPressEvent(QKeyEvent* event) {
     event->accept();
     return;
   }
+  const QString typed = event->text();
+  if (!typed.isEmpty() && typed.front().isPrint() && !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) && currentIndex().isValid() && !(currentIndex().flags() & Qt::ItemIsEditable)) {
+    emit bench_.told(tr("This is worked out: type what stayed on the sieve."));
+    return event->accept();
+  }
   QTableView::keyPressEvent(event);
 }
 
