@@ -24,6 +24,12 @@ struct Basics {
   const char* edge;
 };
 
+QColor between(const QColor& ground, const QColor& ink) {
+  constexpr double share = 0.3;
+  const auto mixed = [](int from, int to) { return static_cast<int>(from + share * (to - from)); };
+  return {mixed(ground.red(), ink.red()), mixed(ground.green(), ink.green()), mixed(ground.blue(), ink.blue())};
+}
+
 QPalette palette_of(const Basics& basics) {
   QPalette palette;
   const QColor text(basics.text);
@@ -52,6 +58,9 @@ QPalette palette_of(const Basics& basics) {
     palette.setColor(QPalette::Disabled, role, muted);
   }
   palette.setColor(QPalette::Disabled, QPalette::Highlight, QColor(basics.edge));
+  // What is chosen where the keys are not stands back.
+  palette.setColor(QPalette::Inactive, QPalette::Highlight, between(QColor(basics.base), QColor(basics.accent)));
+  palette.setColor(QPalette::Inactive, QPalette::HighlightedText, text);
   return palette;
 }
 

@@ -46,7 +46,8 @@ int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
 }
 
 int ThemeStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* answer) const {
-  return hint == SH_Menu_Scrollable ? 1 : QProxyStyle::styleHint(hint, option, widget, answer);
+  // Which of several tables the keys go to is seen by what is chosen in it.
+  return hint == SH_Menu_Scrollable || hint == SH_ItemView_ChangeHighlightOnFocus ? 1 : QProxyStyle::styleHint(hint, option, widget, answer);
 }
 
 QRect ThemeStyle::subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const {

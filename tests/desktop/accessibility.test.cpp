@@ -385,6 +385,8 @@ TEST_CASE("Text stands out by 4.5 to 1 in every theme, curves by 3 to 1", "[acce
     readable("window text", palette.color(QPalette::WindowText), palette.color(QPalette::Window));
     readable("button text", palette.color(QPalette::ButtonText), palette.color(QPalette::Button));
     readable("selected text", palette.color(QPalette::HighlightedText), palette.color(QPalette::Highlight));
+    readable("selected text without the keys", palette.color(QPalette::Inactive, QPalette::HighlightedText), palette.color(QPalette::Inactive, QPalette::Highlight));
+    CHECK(contrast(palette.color(QPalette::Inactive, QPalette::Highlight), palette.color(QPalette::Highlight)) >= 1.5);
     readable("placeholder", palette.color(QPalette::PlaceholderText), palette.color(QPalette::Base));
     readable("text on a card", palette.color(QPalette::WindowText), chosen.card);
     readable("text on a caution", palette.color(QPalette::WindowText), chosen.caution_fill);

@@ -24,7 +24,7 @@ namespace {
 
 constexpr int name_column = 1;
 constexpr int least_list_row = 26;
-constexpr int most_lines_of_a_name = 4;
+constexpr int most_lines_of_a_name = 5;
 constexpr int fewest_signs_of_a_name = 9;
 constexpr int most_signs_of_a_name = 36;  // a name that is far longer than the others is elided
 constexpr int most_rows_with_own_heights = 300;
@@ -69,7 +69,8 @@ ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_on
   again_.setSingleShot(true);
   connect(&again_, &QTimer::timeout, this, &ListFit::fit);
   connect(table_.model(), &QAbstractItemModel::modelReset, this, [this] {
-    is_measured_ = false;
+    measure();
+    keep_least_width();
     fit();
   });
   // What is looked for comes and goes in many pieces.
@@ -79,6 +80,7 @@ ListFit::ListFit(QTableView& table, std::vector<Column> columns, int names_in_on
   connect(table_.model(), &QAbstractItemModel::dataChanged, this, [this] { look_again(pause_in_typing); });
   dragged_.fill(0, static_cast<qsizetype>(columns_.size()));
   measure();
+  keep_least_width();
   show_wide();
 }
 
@@ -176,6 +178,14 @@ int ListFit::longest_word_of_names() const {
   return longest;
 }
 
+// Beside others a list would be left too little in large text, though there is room below.
+void ListFit::keep_least_width() {
+  constexpr int most_signs = 28;
+  int least = longest_word_of_names() + 2 * table_.frameWidth() + table_.verticalScrollBar()->sizeHint().width();
+  for (std::size_t at = 0; at < columns_.size(); ++at) least += narrow(at);
+  table_.setMinimumWidth(std::min(least, most_signs * table_.fontMetrics().averageCharWidth()));
+}
+
 bool ListFit::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize && watched == table_.viewport()) fit();
   if (event->type() == QEvent::Show && watched == &table_) fit();
@@ -184,6 +194,7 @@ bool ListFit::eventFilter(QObject* watched, QEvent* event) {
     font_ = table_.font();
     dragged_.fill(0);
     measure();
+    keep_least_width();
     show_wide();
     fit();
   }

@@ -57,6 +57,7 @@ class ListFit : public QObject {
   [[nodiscard]] int wanted(std::size_t at) const;
   [[nodiscard]] int room_for_names() const;
   [[nodiscard]] int longest_word_of_names() const;
+  void keep_least_width();
   /// Many rows are one as high as the other: to look at each of them would take too long.
   [[nodiscard]] bool looks_at_all() const;
   void measure();

@@ -265,14 +265,21 @@ int height_of_words(const QTableWidget& table, int row, int column) {
 void RecipesPanel::fit() {
   table_->verticalHeader()->setMinimumSectionSize(26);
   QHeaderView* header = table_->horizontalHeader();
+  table_->setColumnHidden(score, false);
   for (const int column : {int(rank), int(air), int(water), int(price), int(score)}) header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
   int taken = 0;
-  for (const int column : {int(rank), int(air), int(water), int(price), int(score)}) taken += table_->columnWidth(column);
+  for (const int column : {int(rank), int(air), int(water), int(price)}) taken += table_->columnWidth(column);
+  // The rank tells the order, and the figures below the score.
+  constexpr int signs_of_parts = 16;
+  const int with_score = taken + table_->columnWidth(score);
+  const bool scores_fit = table_->viewport()->width() - with_score >= signs_of_parts * fontMetrics().averageCharWidth();
+  if (scores_fit) taken = with_score;
+  table_->setColumnHidden(score, !scores_fit);
   const int least = 12 * fontMetrics().averageCharWidth();
   const int room = table_->viewport()->width() - taken;
   // Sides that leave it less room come below each other.
   const int least_alone = 10 * fontMetrics().averageCharWidth();
-  table_->setMinimumWidth(taken + least_alone + 2 * table_->frameWidth());
+  table_->setMinimumWidth(with_score + least_alone + 2 * table_->frameWidth());
   // In large text recipes are in sight at once rather than all their columns: the sentences below tell alone what the chosen one misses.
   table_->setColumnHidden(misses, room < 2 * least);
   const bool fits = room >= least_alone;
