@@ -32,6 +32,7 @@
 #include "text.hpp"
 #include "theme.hpp"
 #include "translation.hpp"
+#include "widgets/whole_hint.hpp"
 
 namespace gritwright::desktop {
 

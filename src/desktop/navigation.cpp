@@ -88,7 +88,7 @@ bool Navigation::eventFilter(QObject* watched, QEvent* event) {
   const auto room = std::ranges::find(rooms_, watched, [](const Room& one) { return static_cast<QObject*>(one.button); });
   auto* drag = static_cast<QDragEnterEvent*>(event);
   if (room == rooms_.end() || !drag->mimeData()->hasFormat(QLatin1String(RecordListModel::bag_format))) return false;
-  room->action->trigger();
+  show(room->page);
   drag->accept();
   return true;
 }

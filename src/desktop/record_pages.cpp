@@ -76,9 +76,10 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(bags_, &BagsPage::mix_wanted, this, &RecordPages::put_in_mix);
   connect(&book_, &RecordBook::told, &bench_, &Bench::told);
   connect(&book_, &RecordBook::changed, this, &RecordPages::record_changed);
-  // What the keeping itself does to the bench comes before.
-  connect(&book_, &RecordBook::done, this, [this] { give_undo_keys(bench_in_sight(), false); }, Qt::QueuedConnection);
-  connect(&bench_.undo_stack(), &QUndoStack::indexChanged, this, [this] { give_undo_keys(false, false); });
+  connect(&bench_.undo_stack(), &QUndoStack::indexChanged, this, [this](int place) {
+    kept_steps_.bench_moved(place, bench_.undo_stack().count());
+    give_undo_keys();
+  });
   connect(&bench_, &Bench::units_changed, this, [this] {
     bags_->set_units(bench_.units());
     measuring_->set_units(bench_.units());
@@ -208,14 +209,8 @@ void RecordPages::make_menu(QMenu& before) {
   });
   action("action_find", tr("F&ind on this page"), tr("Ctrl+F"), [this] { find(); });
   menu_->addSeparator();
-  undo_ = action("action_record_undo", tr("&Undo in the record"), tr("Ctrl+Alt+Z"), [this] {
-    book_.undo();
-    give_undo_keys(false, bench_in_sight());
-  });
-  redo_ = action("action_record_redo", tr("Re&do in the record"), tr("Ctrl+Alt+Shift+Z"), [this] {
-    book_.redo();
-    give_undo_keys(bench_in_sight(), false);
-  });
+  undo_ = action("action_record_undo", tr("&Undo in the record"), tr("Ctrl+Alt+Z"), [this] { undo_in_record(); });
+  redo_ = action("action_record_redo", tr("Re&do in the record"), tr("Ctrl+Alt+Shift+Z"), [this] { redo_in_record(); });
   menu_->addSeparator();
   action("action_export", tr("Write records to a fi&le..."), tr("Ctrl+Shift+E"), [this] { choose_export(); });
   action("action_save_copy", tr("Save a &copy of the record..."), tr("Ctrl+Shift+S"), [this] { save_copy(); });
@@ -332,14 +327,26 @@ void RecordPages::refresh_known() {
 }
 
 void RecordPages::page_changed() {
-  give_undo_keys(false, false);
+  give_undo_keys();
   catch_up_in_sight();
 }
 
-// The keys for undo belong to what is on screen: the bench on its pages, the record elsewhere. What was kept from the bench last is undone by them too.
-void RecordPages::give_undo_keys(bool kept_last, bool taken_back_last) {
-  const bool undoes_bench = bench_in_sight() && !kept_last;
-  const bool redoes_bench = bench_in_sight() && !taken_back_last;
+// The keys for undo belong to what is on screen: the bench on its pages, the record elsewhere. What was kept from the bench is undone by them in its turn.
+void RecordPages::give_undo_keys() {
+  const bool bench = bench_in_sight();
+  bool undoes_bench = bench;
+  bool redoes_bench = bench;
+  const int place = bench_.undo_stack().index();
+  book_.attempt([&] {
+    if (const auto kept = kept_steps_.next_to_undo(place); bench && kept) {
+      const auto last = book_.workbook().undoable();
+      undoes_bench = !last || last->number != *kept;
+    }
+    if (const auto taken_back = kept_steps_.next_to_redo(place); bench && taken_back) {
+      const auto last = book_.workbook().redoable();
+      redoes_bench = !last || last->number != *taken_back;
+    }
+  });
   auto* bench_undo = window_.findChild<QAction*>(QStringLiteral("action_undo"));
   auto* bench_redo = window_.findChild<QAction*>(QStringLiteral("action_redo"));
   const QKeySequence near_undo(tr("Ctrl+Z"));
@@ -352,6 +359,33 @@ void RecordPages::give_undo_keys(bool kept_last, bool taken_back_last) {
   if (bench_redo != nullptr) bench_redo->setShortcut(redoes_bench ? near_redo : far_redo);
 }
 
+void RecordPages::kept_from_bench() {
+  book_.attempt([this] {
+    if (const auto step = book_.workbook().undoable()) kept_steps_.kept(step->number, bench_.undo_stack().index());
+  });
+  give_undo_keys();
+}
+
+void RecordPages::undo_in_record() {
+  book_.attempt([this] {
+    const auto step = book_.workbook().undoable();
+    book_.undo();
+    const auto now = book_.workbook().redoable();
+    if (step && now && now->number == step->number) kept_steps_.undone(step->number);
+  });
+  give_undo_keys();
+}
+
+void RecordPages::redo_in_record() {
+  book_.attempt([this] {
+    const auto step = book_.workbook().redoable();
+    book_.redo();
+    const auto now = book_.workbook().undoable();
+    if (step && now && now->number == step->number) kept_steps_.redone(step->number);
+  });
+  give_undo_keys();
+}
+
 void RecordPages::refresh_undo() {
   const QString undo = book_.undo_text();
   const QString redo = book_.redo_text();
@@ -359,6 +393,7 @@ void RecordPages::refresh_undo() {
   redo_->setText(redo.isEmpty() ? tr("Re&do in the record") : tr("Re&do in the record: %1").arg(menu_text(redo)));
   undo_->setEnabled(!undo.isEmpty());
   redo_->setEnabled(!redo.isEmpty());
+  give_undo_keys();
 }
 
 void RecordPages::record_changed() {
@@ -459,7 +494,10 @@ void RecordPages::refresh_choices() {
     if (line.stock && *line.stock > Mass{}) bags.push_back({to_qt(line.ref.id), tr("tub %1: %2").arg(to_qt(line.ref.id), title_words(line))});
   }
   std::vector<SievingPage::Choice> sets;
-  for (const RecordLine& line : book_.workbook().list(RecordKind::sieve_set)) sets.push_back({to_qt(line.ref.id), to_qt(line.title)});
+  for (const Stored<SieveSet>& set : book_.workbook().all<SieveSet>()) {
+    sets.push_back({to_qt(set.id.text), to_qt(set.record.name)});
+    for (const OwnedSieve& sieve : set.record.sieves) sets.back().openings.push_back(sieve.aperture);
+  }
   window_.sieving_page().set_bags(bags);
   window_.sieving_page().set_sieve_sets(sets);
 }
@@ -477,7 +515,9 @@ void RecordPages::keep_profile(const SpeciesProfile& profile) {
   const auto was = std::ranges::find(kept, profile.name, [](const Stored<SpeciesProfile>& stored) { return stored.record.name; });
   const QString label = tr("wishes for %1").arg(name);
   const bool saved = was == kept.end() ? !book_.add(profile, label).isEmpty() : book_.replace(*was, profile, label);
-  if (saved) emit bench_.told(tr("A search for %1 starts with these wishes from now on.").arg(name));
+  if (!saved) return;
+  kept_from_bench();
+  emit bench_.told(tr("A search for %1 starts with these wishes from now on.").arg(name));
 }
 
 void RecordPages::find() {

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "gritwright/domain/species_profile.hpp"
+#include "kept_steps.hpp"
 #include "models/bench.hpp"
 #include "models/record_book.hpp"
 
@@ -81,8 +82,11 @@ class RecordPages : public QObject {
   void make_menu(QMenu& before);
   void make_context_menus();
   void page_changed();
-  /// Whether the last thing done here was to keep something in the record, or to take that back.
-  void give_undo_keys(bool kept_last, bool taken_back_last);
+  void give_undo_keys();
+  /// To be called when something was kept in the record from the bench, after what that does to the bench.
+  void kept_from_bench();
+  void undo_in_record();
+  void redo_in_record();
   void refresh_undo();
   void record_changed();
   [[nodiscard]] bool bench_in_sight() const;
@@ -121,6 +125,7 @@ class RecordPages : public QObject {
   TreesPage* trees_;
   GroupsPage* groups_;
   QMenu* menu_;
+  KeptSteps kept_steps_;
   QAction* undo_ = nullptr;
   QAction* redo_ = nullptr;
   bool laboratory_ = false;

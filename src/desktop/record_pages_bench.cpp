@@ -3,10 +3,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <set>
+#include <string>
 #include <utility>
 
 #include "gritwright/formats/record_file.hpp"
+#include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "main_window.hpp"
 #include "models/find_problem.hpp"
@@ -33,6 +36,33 @@ bool same_weighing(const SieveTest& a, const SieveTest& b) {
   const SieveSheet one = sheet_of(a);
   const SieveSheet other = sheet_of(b);
   return one.rows == other.rows && one.pan == other.pan && one.dry_mass == other.dry_mass;
+}
+
+/// Whether one is the other put right: more than half of all that was weighed is the same to the last digit.
+bool is_corrected(const SieveTest& kept, const SieveTest& now) {
+  const SieveSheet before = sheet_of(kept);
+  const SieveSheet after = sheet_of(now);
+  int weighed = 0;
+  int same = 0;
+  const auto compare = [&](const QString& was, const QString& is) {
+    if (is.isEmpty() || is == QStringLiteral("0")) return;
+    ++weighed;
+    same += was == is ? 1 : 0;
+  };
+  for (const PanText& row : after.rows) {
+    const auto was = std::ranges::find_if(before.rows, [&](const PanText& one) { return is_same_opening(one.aperture, row.aperture); });
+    compare(was != before.rows.end() ? was->retained : QString(), row.retained);
+  }
+  compare(before.pan.retained, after.pan.retained);
+  compare(before.dry_mass, after.dry_mass);
+  return 2 * same > weighed;
+}
+
+/// Also of what is known of the sample beside that.
+bool same_test(const SieveTest& a, const SieveTest& b) {
+  const SieveSheet one = sheet_of(a);
+  const SieveSheet other = sheet_of(b);
+  return same_weighing(a, b) && one.sieve_diameter == other.sieve_diameter && one.moisture == other.moisture && one.washed_dry_mass == other.washed_dry_mass;
 }
 
 constexpr QLatin1String no_parts("0");
@@ -109,6 +139,11 @@ void RecordPages::use_sieve_set(const QString& id) {
       if (same != rows.end()) *same = was;
       else if (!was.retained.trimmed().isEmpty()) rows.push_back(was);
     }
+    const auto size = [](const PanText& row) {
+      const auto aperture = parse_aperture(row.aperture.toStdString());
+      return aperture ? in_mm(*aperture) : 0;
+    };
+    std::ranges::stable_sort(rows, std::greater{}, size);
     sheet.rows = std::move(rows);
     for (ReplicateText& sample : sheet.replicates) sample.retained.clear();
     if (set->record.diameter) sheet.sieve_diameter = number_text(in_mm(*set->record.diameter), 6);
@@ -126,7 +161,9 @@ QString RecordPages::bag_of_sheet(const ComponentSheet& component) {
   fresh.lot = component.name.trimmed().toStdString();
   fresh.received = today();
   const QString id = to_qt(book_.workbook().suggest_id(RecordKind::bag, fresh.material));
-  return book_.add(fresh, tr("bag %1").arg(id), id);
+  const QString added = book_.add(fresh, tr("bag %1").arg(id), id);
+  if (!added.isEmpty()) kept_from_bench();
+  return added;
 }
 
 int RecordPages::save_tests(const QString& bag, const ComponentSheet& component, const ComponentEvaluation& evaluation) {
@@ -138,11 +175,31 @@ int RecordPages::save_tests(const QString& bag, const ComponentSheet& component,
   auto kept = book_.workbook().sieve_tests_of(of);
   Change change;
   change.label = tr("sieve test of bag %1").arg(bag).toStdString();
+  // Where samples were taken off the sheet, what is left of it is a sheet of its own.
+  std::set<std::string> on_the_sheet;
+  const std::size_t first = kept.empty() ? 0 : first_of_newest_sheet(kept);
+  if (samples.size() >= kept.size() - first)
+    for (std::size_t i = first; i < kept.size(); ++i) on_the_sheet.insert(kept[i].id.text);
   int replicate = 0;
   for (SieveTest& sample : samples) {
-    const auto already = std::ranges::find_if(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, sample); });
+    auto already = std::ranges::find_if(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, sample); });
+    const auto is_put_right = [&](const Stored<RecordedSieveTest>& one) { return on_the_sheet.contains(one.id.text) && is_corrected(one.record.test, sample); };
+    if (already == kept.end()) already = std::ranges::find_if(kept, is_put_right);
     replicate = already != kept.end() ? already->record.replicate : replicate + 1;
-    if (already != kept.end()) continue;
+    if (already != kept.end()) {
+      const Stored<RecordedSieveTest> was = *already;
+      kept.erase(already);
+      if (same_test(was.record.test, sample)) continue;
+      RecordedSieveTest corrected = was.record;
+      corrected.test = std::move(sample);
+      corrected.test.material = was.record.test.material;
+      corrected.test.lot = was.record.test.lot;
+      corrected.test.date = was.record.test.date;
+      corrected.test.bulk_density = was.record.test.bulk_density;
+      corrected.test.particle_density = was.record.test.particle_density;
+      change.edits.push_back({ref_to(was.id), was.revision, Record(std::move(corrected))});
+      continue;
+    }
     RecordedSieveTest record;
     record.test = std::move(sample);
     record.of = of;
@@ -173,6 +230,7 @@ void RecordPages::save_sheet() {
   if (added < 0) return;
   if (added == 0) return emit bench_.told(tr("Bag %1 has this sieve test already.").arg(bag));
   bench_.edit(tr("bag of %1").arg(component.name), {}, [&](BenchState& state) { state.components[index].bag = bag; });
+  kept_from_bench();
   emit bench_.told(tr("Kept %n sieve test(s) with bag %1.", nullptr, added).arg(bag));
 }
 
@@ -221,6 +279,7 @@ void RecordPages::keep_fractions() {
   change.log = event_about(from, tr("Screened bag %1. %2").arg(bag_id, view.balance), view.day);
   if (!book_.apply(std::move(change))) return;
   bench_.edit(tr("screening kept of %1").arg(bag_id), {}, [&](BenchState& state) { state.components[index].screening = {}; });
+  kept_from_bench();
   emit bench_.told(tr("The fractions of bag %1 are in stock.").arg(bag_id));
 }
 
@@ -257,6 +316,7 @@ void RecordPages::keep_mix() {
   const QString shown = to_qt(id);
   const RecordRef ref{RecordKind::mix, id};
   if (book_.add(version, tr("mix %1").arg(shown), shown, event_about(ref, tr("Kept mix %1, %2").arg(shown, to_qt(version.mix.name)), today())).isEmpty()) return;
+  kept_from_bench();
   emit bench_.told(tr("Kept as %1.").arg(shown));
 }
 
@@ -281,6 +341,7 @@ void RecordPages::keep_recipe(int recipe, bool reserve) {
   const auto reserved = version.reserved;
   if (book_.add(std::move(version), tr("mix %1").arg(shown), shown, event).isEmpty()) return;
   QStringList sentences = lay_mix(shown, true);
+  kept_from_bench();
   sentences.prepend(reserved ? tr("Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.")
                                   .arg(shown, to_local(volume_text(in_l(*reserved), bench_.units())))
                             : tr("Kept as %1 and laid on the bench.").arg(shown));
@@ -298,7 +359,7 @@ bool RecordPages::has_unkept_test(std::size_t index) const {
   if (!of) return true;
   const auto kept = book_.workbook().sieve_tests_of(*of);
   return !std::ranges::all_of(samples, [&](const std::optional<SieveTest>& sample) {
-    return sample && std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, *sample); });
+    return sample && std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_test(one.record.test, *sample); });
   });
 }
 

@@ -16,6 +16,7 @@
 #include "support/no_network.hpp"
 #include "theme.hpp"
 #include "translation.hpp"
+#include "widgets/whole_hint.hpp"
 
 namespace {
 

@@ -95,7 +95,6 @@ bool RecordBook::finish(const Result<Applied>& applied) {
   }
   attempt([this] { seen_revision_ = workbook_.revision(); });
   announce();
-  emit done();
   return true;
 }
 

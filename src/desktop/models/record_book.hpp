@@ -69,8 +69,6 @@ class RecordBook : public QObject {
   void changed();
   /// An undo or redo is wanted: what was typed and waits for the end of typing is a step of its own before it.
   void undo_wanted();
-  /// This window did something, by no undo or redo.
-  void done();
   /// An undo or redo from this window is about to be shown.
   void undone();
   void told(const QString& sentence);

@@ -83,7 +83,7 @@ bool goes_beside(const SieveSheet& first, const SieveSheet& next) {
 
 }  // namespace
 
-ComponentSheet component_of(std::span<const Stored<RecordedSieveTest>> tests, const QString& name) {
+std::size_t first_of_newest_sheet(std::span<const Stored<RecordedSieveTest>> tests) {
   // Samples of one sheet are numbered on; a sheet that is kept again begins anew.
   std::size_t first = tests.size() - 1;
   while (first > 0 && tests[first].record.replicate > 1 && tests.size() - first <= most_replicates) {
@@ -92,6 +92,11 @@ ComponentSheet component_of(std::span<const Stored<RecordedSieveTest>> tests, co
     if (before.replicate + 1 != after.replicate || !before.test.date || before.test.date != after.test.date || !goes_beside(sheet_of(before.test), sheet_of(after.test))) break;
     --first;
   }
+  return first;
+}
+
+ComponentSheet component_of(std::span<const Stored<RecordedSieveTest>> tests, const QString& name) {
+  const std::size_t first = first_of_newest_sheet(tests);
   ComponentSheet component = component_of(tests.back().record.test, name);
   component.sheet = sheet_of(tests[first].record.test);
   for (std::size_t at = first + 1; at < tests.size(); ++at) {

@@ -1,4 +1,5 @@
 #pragma once
+#include <cstddef>
 #include <span>
 
 #include "bench_state.hpp"
@@ -15,6 +16,9 @@ namespace gritwright::desktop {
 [[nodiscard]] ComponentSheet component_of(const SieveTest& test, const QString& name);
 /// The newest of a grain's tests, oldest first, and the samples that were typed beside it on one sheet. Precondition: there is one.
 [[nodiscard]] ComponentSheet component_of(std::span<const Stored<RecordedSieveTest>> tests, const QString& name);
+
+/// The place of the first of them: those from there on were typed on the sheet of the newest. Precondition: there is one.
+[[nodiscard]] std::size_t first_of_newest_sheet(std::span<const Stored<RecordedSieveTest>> tests);
 
 /// A container's lengths as typed, or its table of areas.
 [[nodiscard]] PotSheet sheet_of(const Container& container);

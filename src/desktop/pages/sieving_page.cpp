@@ -7,11 +7,13 @@
 #include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "answer_column.hpp"
 #include "charts/grading_chart.hpp"
 #include "charts/lot_chart.hpp"
 #include "charts/picture_tabs.hpp"
+#include "gritwright/formats/typed_quantity.hpp"
 #include "models/figures.hpp"
 #include "models/picture_figures.hpp"
 #include "models/range_keeper.hpp"
@@ -29,6 +31,18 @@
 #include "widgets/verdict_panel.hpp"
 
 namespace gritwright::desktop {
+
+namespace {
+
+/// Of the sheet as typed; those that can't be read are left out.
+std::vector<Aperture> openings_of(const SieveSheet& sheet) {
+  std::vector<Aperture> openings;
+  for (const PanText& row : sheet.rows)
+    if (const auto opening = parse_aperture(row.aperture.toStdString())) openings.push_back(*opening);
+  return openings;
+}
+
+}  // namespace
 
 SievingPage::SievingPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(parent), bench_(bench), ranges_(ranges) {
   auto* layout = new QVBoxLayout(this);
@@ -75,7 +89,7 @@ QWidget* SievingPage::choosers(QWidget* parent) {
   });
   connect(sets_, &QComboBox::activated, this, [this](int index) {
     if (index > 0) emit sieve_set_chosen(sets_->itemData(index).toString());
-    sets_->setCurrentIndex(0);
+    refresh_choosers();
   });
   return row;
 }
@@ -165,8 +179,13 @@ void SievingPage::set_bags(const std::vector<Choice>& bags) {
 void SievingPage::set_sieve_sets(const std::vector<Choice>& sets) {
   sets_->clear();
   sets_->addItem(tr("as typed"), QString());
-  for (const Choice& set : sets) sets_->addItem(set.text, set.id);
+  sieve_sets_.clear();
+  for (const Choice& set : sets) {
+    sets_->addItem(set.text, set.id);
+    sieve_sets_.push_back(set.openings);
+  }
   sets_->setEnabled(!sets.empty());
+  refresh_choosers();
 }
 
 void SievingPage::show_sheet() {
@@ -211,6 +230,8 @@ void SievingPage::refresh_choosers() {
   sheets_->setCurrentIndex(static_cast<int>(current));
   const QString bag = current < components.size() ? components[current].bag : QString();
   bags_->setCurrentIndex(std::max(0, bag.isEmpty() ? 0 : bags_->findData(bag)));
+  const auto set = current < components.size() ? std::ranges::find(sieve_sets_, openings_of(components[current].sheet)) : sieve_sets_.end();
+  sets_->setCurrentIndex(set == sieve_sets_.end() ? 0 : 1 + static_cast<int>(set - sieve_sets_.begin()));
 }
 
 void SievingPage::refresh() {

@@ -2,6 +2,7 @@
 #include <QWidget>
 #include <vector>
 
+#include "gritwright/units.hpp"
 #include "models/bench.hpp"
 
 class QComboBox;
@@ -36,6 +37,7 @@ class SievingPage : public QWidget {
   struct Choice {
     QString id;
     QString text;
+    std::vector<Aperture> openings{};  ///< of a set of sieves, coarse to fine
     friend bool operator==(const Choice&, const Choice&) = default;
   };
   void set_bags(const std::vector<Choice>& bags);
@@ -67,6 +69,7 @@ class SievingPage : public QWidget {
   RangeKeeper& ranges_;
   QComboBox* sheets_;
   QComboBox* bags_;
+  std::vector<std::vector<Aperture>> sieve_sets_;  ///< openings of those offered
   QComboBox* sets_;
   QTabWidget* tabs_;
   SheetEditor* sheet_;

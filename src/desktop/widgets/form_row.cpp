@@ -5,13 +5,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMetaObject>
-#include <QPalette>
 #include <QSize>
 #include <QSizePolicy>
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "plain_labels.hpp"
+#include "whole_hint.hpp"
 
 namespace gritwright::desktop {
 
@@ -60,9 +59,8 @@ class HintBelow : public QLabel {
   [[nodiscard]] bool seems_empty() const { return field_.text().isEmpty() || (is_empty_ && field_.hasFocus()); }
 
   [[nodiscard]] bool is_wanted(int width) const {
-    constexpr int around = 8;
     field_.ensurePolished();  // before it is shown its font may be one of before
-    return seems_empty() && field_.fontMetrics().horizontalAdvance(field_.placeholderText()) + around > width;
+    return seems_empty() && !hint_has_room(field_, width);
   }
 
   void look_again() {
@@ -75,9 +73,7 @@ class HintBelow : public QLabel {
   void hide_what_is_cut() {
     if (is_wanted(field_.width()) == is_hiding_) return;
     is_hiding_ = !is_hiding_;
-    QPalette palette;
-    if (is_hiding_) palette.setColor(QPalette::PlaceholderText, Qt::transparent);
-    field_.setPalette(palette);
+    hide_hint(field_, is_hiding_);
   }
 
   QLineEdit& field_;
