@@ -91,6 +91,13 @@ void settle_ends(const Grading& nominal, Grading& drawn) {
   if (nominal.points.back().passing == Passing(1)) drawn.points.back().passing = Passing(1);
 }
 
+/// Of a litre screened at just these openings; a draw's own verdict could name others.
+double usable_at(std::span<const Aperture> openings, const Grading& grading, const Band& wanted, const PackingDensityOf& packing) {
+  if (openings.empty()) return 1;
+  const ScreenedFraction kept = screen(grading, openings, {}, packing).value().fractions[openings.front() == wanted.to ? 1 : 0];
+  return kept.loose_per_loose ? kept.loose_per_loose->value() : kept.share.value();
+}
+
 /// As band_share() of a draw with settled ends.
 double band_of(const Grading& nominal, const Grading& drawn, const Band& band) {
   const auto share = band_share(drawn, band);
@@ -98,6 +105,15 @@ double band_of(const Grading& nominal, const Grading& drawn, const Band& band) {
   Grading settled = drawn;
   settle_ends(nominal, settled);
   return band_share(settled, band).value().value();
+}
+
+std::vector<std::optional<OpenRange>> percentile_ranges(const Grading& nominal, std::span<const Grading> draws) {
+  std::vector<std::optional<OpenRange>> ranges;
+  for (const int percent : reported_percentiles) {
+    ranges.emplace_back();
+    if (percentile(nominal, percent)) ranges.back() = percentile_range(draws, percent);
+  }
+  return ranges;
 }
 
 /// Of sizes and bands over gradings that were drawn about `nominal`.
@@ -108,10 +124,7 @@ BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, 
     return values;
   };
   BlendRanges ranges;
-  for (const int percent : reported_percentiles) {
-    ranges.percentiles_mm.emplace_back();
-    if (percentile(nominal, percent)) ranges.percentiles_mm.back() = percentile_range(draws, percent);
-  }
+  ranges.percentiles_mm = percentile_ranges(nominal, draws);
   if (uniformity(nominal)) {
     ranges.uniformity = open_range_of(gather([](const Grading& drawn) {
       const double coarse = percentile_mm(drawn, 60), fine = percentile_mm(drawn, 10);
@@ -158,12 +171,9 @@ SievedGrading sieved_grading(const PooledTests& pooled, std::span<const SievedSa
   return {pooled.grading, pooled.pan, density, taken_together(samples, pooled)};
 }
 
-std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
-  return passing_of(drawn_gradings(sieved, size, runner));
-}
-
-std::vector<std::optional<OpenRange>> percentile_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
-  return size_ranges(sieved.grading, drawn_gradings(sieved, size, runner), {}).percentiles_mm;
+CurveRanges curve_ranges(const SievedGrading& sieved, const SampleSize& size, const SliceRunner& runner) {
+  const std::vector<Grading> draws = drawn_gradings(sieved, size, runner);
+  return {passing_of(draws), percentile_ranges(sieved.grading, draws)};
 }
 
 BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<double>> passing_draws, std::span<const Band> bands) {
@@ -247,7 +257,7 @@ std::optional<VerdictRanges> verdict_ranges(const SievedGrading& sieved, const B
                  in_band[i] = verdict.in_band.value();
                  finer[i] = verdict.finer.value();
                  coarser[i] = verdict.coarser.value();
-                 usable[i] = verdict.usable.value();
+                 usable[i] = usable_at(reached.value->openings, grading, wanted, packing);
                  same[i] = verdict.verdict == reached.value->verdict ? 1 : 0;
                }
              });

@@ -72,7 +72,7 @@ void note_overload(const SieveTest& test, SieveAnalysis& analysis) {
     const double held_g = net_amount(row.retained);
     if (held_g <= limit_g * (1 + 1e-9)) continue;
     analysis.notes.push_back({"sieve-test.overload", Level::warning, mm_text(row.aperture),
-                              {{"aperture_mm", in_mm(row.aperture)}, {"mass_g", held_g}, {"limit_g", limit_g}}});
+                              {{"aperture_mm", in_mm(row.aperture)}, {"mass_g", held_g}, {"limit_g", limit_g}, {"goes", std::ceil(held_g / limit_g)}}});
   }
 }
 

@@ -154,7 +154,7 @@ constexpr std::array input_templates{
     MessageTemplate{"sieve-test.no-pan", GRITWRIGHT_TEXT("the pan is missing; the last row holds what fell through the finest sieve, 0 if nothing did")},
     MessageTemplate{"sieve-test.no-rows", GRITWRIGHT_TEXT("there is no sieve; expected at least one row above the pan")},
     MessageTemplate{"sieve-test.nothing-retained", GRITWRIGHT_TEXT("nothing was left on the sieves or in the pan; type what each of them held")},
-    MessageTemplate{"sieve-test.overload", GRITWRIGHT_TEXT("{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes")},
+    MessageTemplate{"sieve-test.overload", GRITWRIGHT_TEXT("{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in {goes} goes")},
     MessageTemplate{"sieve-test.pan", GRITWRIGHT_TEXT("{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins")},
     MessageTemplate{"sieve-test.percentile-above-sieves", GRITWRIGHT_TEXT("not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm; a coarser sieve would define them")},
     MessageTemplate{"sieve-test.percentile-below-sieves", GRITWRIGHT_TEXT("not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would define them")},

@@ -331,7 +331,7 @@ TEST_CASE("Two equal samples taken as one narrow the verdict by the root of two,
   const auto width = [](const Range& range) { return range.high - range.low; };
   CHECK_THAT(width(of_one->in_band) / width(of_both->in_band), WithinRel(std::numbers::sqrt2, 0.05));
   CHECK_THAT(of_both->in_band.median, WithinAbs(of_one->in_band.median, 0.002));
-  const std::vector<Range> passing = passing_ranges(both);
+  const std::vector<Range> passing = curve_ranges(both).passing;
   REQUIRE(passing.size() == both.grading.points.size());
   for (std::size_t i = 0; i < passing.size(); ++i) {
     CHECK(passing[i].low <= both.grading.points[i].passing.value());
@@ -342,7 +342,7 @@ TEST_CASE("Two equal samples taken as one narrow the verdict by the root of two,
 TEST_CASE("Sizes of a graded bag have the ranges that its test gives them", "[grading_ranges][law]") {
   const SieveTest test = usual_bag();
   const SieveAnalysis analysis = analyse(test).value();
-  CHECK(percentile_ranges(sieved_grading(test, analysis)) == grading_ranges(test, analysis).percentiles_mm);
+  CHECK(curve_ranges(sieved_grading(test, analysis)).percentiles_mm == grading_ranges(test, analysis).percentiles_mm);
 }
 
 namespace {

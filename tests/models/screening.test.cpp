@@ -118,6 +118,23 @@ TEST_CASE("Loose litres follow the packing densities", "[screening][law]") {
   CHECK_FALSE(screen(bag, cuts)->fractions[0].loose_per_loose);
 }
 
+TEST_CASE("A fraction's litres by its own litre weight are those that screening gives it", "[screening][law]") {
+  const std::array cuts{aperture_mm(2), aperture_mm(5.6)};
+  const Grading bag = screened_grading({{1, 5}, {2, 30}, {4, 60}, {8, 100}});
+  const PackingDensityOf packing = [](const Grading& g) { return std::optional(PackingDensity(0.45 + 0.1 * g.points.front().passing.value())); };
+  const auto screening = screen(bag, cuts, {}, packing);
+  REQUIRE(screening.ok());
+  for (const ScreenedFraction& fraction : screening->fractions) {
+    const auto ratio = bulk_density_ratio(*screening, fraction);
+    REQUIRE(ratio);
+    CHECK(ratio->value() > 0);
+    // A share of the grams, in litres of which each weighs so much of the bag's.
+    CHECK_THAT(fraction.share.value() / ratio->value(), WithinAbs(fraction.loose_per_loose->value(), 1e-12));
+  }
+  const auto unknown = screen(bag, cuts);
+  CHECK_FALSE(bulk_density_ratio(*unknown, unknown->fractions[0]));
+}
+
 TEST_CASE("A class that fell through leaves no trace in what stayed, nor one that stayed in what fell through", "[screening][regression]") {
   // 7e-16 of a coarse class that cancellation had left made 3 % more litres of the finest fraction.
   const Grading bag = screened_grading({{2.8, 5.24}, {4.75, 5.94}, {5.6, 81.05}, {6.3, 90.43}, {6.7, 95.57}, {12.5, 100}});

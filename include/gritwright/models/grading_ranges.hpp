@@ -47,11 +47,14 @@ struct SievedGrading {
 /// Precondition: `samples` are of the tests that were pooled.
 [[nodiscard]] SievedGrading sieved_grading(const PooledTests& pooled, std::span<const SievedSample> samples, std::optional<ParticleDensity> density);
 
-/// Of the passing at each point of the grading, fine to coarse. The same for every runner. Source: docs/science/uncertainty.md.
-[[nodiscard]] std::vector<Range> passing_ranges(const SievedGrading& sieved, const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
+/// What a curve and its sizes could be.
+struct CurveRanges {
+  std::vector<Range> passing;                            ///< at each point of the grading, fine to coarse
+  std::vector<std::optional<OpenRange>> percentiles_mm;  ///< by reported_percentiles; absent where the grading itself has none
+};
 
-/// By reported_percentiles, in mm; absent where the grading itself has none. The same for every runner. Source: docs/science/uncertainty.md.
-[[nodiscard]] std::vector<std::optional<OpenRange>> percentile_ranges(const SievedGrading& sieved, const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
+/// The same for every runner. Source: docs/science/uncertainty.md.
+[[nodiscard]] CurveRanges curve_ranges(const SievedGrading& sieved, const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
 
 /// Precondition: `analysis` is of `test`. The same for every runner. Source: docs/science/uncertainty.md.
 [[nodiscard]] GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands = {},
@@ -85,7 +88,7 @@ struct VerdictRanges {
   Range in_band;
   Range finer;
   Range coarser;
-  Range usable;
+  Range usable;  ///< at the openings of the verdict that was reached
   double holds = 0;  ///< share of the draws that come to the same verdict, 0..1
 };
 

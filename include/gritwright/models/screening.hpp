@@ -64,7 +64,8 @@ struct FractionAmount {
 [[nodiscard]] std::vector<FractionAmount> fraction_amounts(const Screening& screening, std::optional<Mass> dry_mass,
                                                            std::optional<LooseVolume> volume);
 
-/// Litre weight of a fraction over that of what was screened, phi_fraction/phi_screened; absent without packing densities. Source: docs/science.
+/// Litre weight of a fraction over that of what was screened, phi_fraction/phi_screened, > 0; absent without
+/// packing densities. Precondition: `fraction` is of `screening`. Source: docs/science/grading.md.
 [[nodiscard]] std::optional<BulkDensityRatio> bulk_density_ratio(const Screening& screening, const ScreenedFraction& fraction);
 
 /// Mass that went in and did not come out, as a share of what went in; negative for a gain. Precondition: `screened` > 0.

@@ -129,7 +129,7 @@ void add_ribbon(GradingPicture& picture, const TestRanges* ranges) {
   picture.ribbon_low_mm_percent.clear();
   picture.ribbon_high_mm_percent.clear();
   const auto& points = ranges->of.sieved.grading.points;
-  for (std::size_t i = 0; i < points.size(); ++i) add_to_ribbon(picture, points[i].aperture, ranges->passing[i]);
+  for (std::size_t i = 0; i < points.size(); ++i) add_to_ribbon(picture, points[i].aperture, ranges->curve.passing[i]);
 }
 
 QString grading_sentence(const Bench& bench, Curves which) {

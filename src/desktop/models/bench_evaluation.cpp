@@ -181,8 +181,9 @@ std::optional<std::string> read_prices(const BenchState& state, const RecordKnow
     const auto price = grain != known.grains.end() ? grain->second.price_per_l : std::nullopt;
     evaluation.prices.push_back(price ? std::optional(PricePerLitre(price->amount)) : std::nullopt);
     if (!price) continue;
-    one_currency = one_currency && (!currency || *currency == price->currency);
-    currency = price->currency;
+    // Without a word for it a price is in the currency of the others.
+    one_currency = one_currency && (!currency || currency->empty() || price->currency.empty() || *currency == price->currency);
+    if (!currency || currency->empty()) currency = price->currency;
   }
   return one_currency ? currency : std::nullopt;
 }
@@ -237,13 +238,18 @@ MassShare ComponentEvaluation::lost() const {
 
 ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalogue& catalogue) {
   ComponentEvaluation evaluation;
-  evaluate_sheet(sheet.sheet, evaluation);
-  evaluate_replicates(sheet.sheet, evaluation);
+  // The sheet's own state must not depend on the grain's figures, so their faults are gathered after it.
+  Faults grain_faults;
+  FieldReader read_grain(grain_faults);
+  const auto grain = grain_of(sheet, catalogue, read_grain);
+  SievedDensities densities;
+  if (grain) densities = {dry_bulk_density(*grain), grain->particle_density};
+  evaluate_sheet(sheet.sheet, densities, evaluation);
+  evaluate_replicates(sheet.sheet, densities, evaluation);
   // How large a sample or how full a sieve was is nothing to ask of a prediction.
   if (sheet.sheet.predicted && evaluation.analysis) evaluation.analysis->notes.clear();
-  // The sheet's own state must not depend on the grain's figures, so their faults are gathered after it.
+  evaluation.faults.merge(grain_faults);
   FieldReader read(evaluation.faults);
-  const auto grain = grain_of(sheet, catalogue, read);
   const auto parts = read.number(sheet.parts, "/parts");
   if (!grain) return evaluation;
   Component component;

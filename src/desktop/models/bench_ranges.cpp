@@ -206,7 +206,7 @@ std::optional<TestQuestion> test_question(const Bench& bench) {
 
 TestRanges ranges_of(const TestQuestion& question, const SliceRunner& runner) {
   const SievedGrading& sieved = question.sieved;
-  TestRanges ranges{question, passing_ranges(sieved, standing_sample, runner), percentile_ranges(sieved, standing_sample, runner), {}, {}, {}, {}, {}};
+  TestRanges ranges{question, curve_ranges(sieved, standing_sample, runner), {}, {}, {}, {}, {}};
   if (question.laboratory) ranges.laboratory = laboratory_ranges(sieved, {1024, 1}, runner);
   const FractionPacking packing = fraction_packing(sieved.grading, question.bulk_density, sieved.particle_density);
   ranges.screening = screening_ranges(sieved, question.screening, packing.of, {}, {512, 1}, runner);
@@ -282,7 +282,7 @@ void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* rang
     if (ranges == nullptr) continue;
     const auto is = [&](const char* key) { return figure.key == QLatin1String(key); };
     for (const int percent : {10, 50, 90})
-      if (figure.key == QStringLiteral("verdict_d%1").arg(percent)) put(figure, percentile_of(ranges->percentiles_mm, percent), [units](double mm) { return grain_size_text(aperture_mm(mm), units); });
+      if (figure.key == QStringLiteral("verdict_d%1").arg(percent)) put(figure, percentile_of(ranges->curve.percentiles_mm, percent), [units](double mm) { return grain_size_text(aperture_mm(mm), units); });
     if (!ranges->verdict) continue;
     if (is("verdict_in_band")) put(figure, std::optional(ranges->verdict->in_band), share_text);
     else if (is("verdict_finer")) put(figure, std::optional(ranges->verdict->finer), share_text);
@@ -295,7 +295,7 @@ void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* rang
     QStringList& row = verdict.fractions[i];
     const auto per_litre = range != nullptr ? range->loose_per_loose : std::nullopt;
     put_below(row[1], range_beside(range != nullptr ? std::optional(range->share) : std::nullopt, verdict.fraction_shares[i]));
-    put_below(row[2], range_text(per_litre, litres));
+    put_below(row[2], range_text(per_litre, [units](double share) { return usable_text(share, units); }));
     put_below(row[3], range_text(of_so_many_litres(per_litre, bag ? bag->volume : std::nullopt), litres));
     put_below(row[4], middle_range_text(range != nullptr ? range->middle_mm : std::nullopt, units));
   }

@@ -76,8 +76,7 @@ struct TestQuestion {
 
 struct TestRanges {
   TestQuestion of;
-  std::vector<Range> passing;  ///< at each point of the grading
-  std::vector<std::optional<OpenRange>> percentiles_mm;  ///< by reported_percentiles
+  CurveRanges curve;
   std::optional<VerdictRanges> verdict;
   LaboratoryRanges laboratory;
   std::vector<FractionRange> fractions;  ///< of screening as the verdict says

@@ -32,8 +32,8 @@ bool is_typed(const PanText& pan) { return !pan.retained.trimmed().isEmpty(); }
 
 class SheetReader {
  public:
-  SheetReader(const SieveSheet& sheet, ComponentEvaluation& evaluation)
-      : sheet_(sheet), evaluation_(evaluation), read_(evaluation.faults) {}
+  SheetReader(const SieveSheet& sheet, const SievedDensities& densities, ComponentEvaluation& evaluation)
+      : sheet_(sheet), densities_(densities), evaluation_(evaluation), read_(evaluation.faults) {}
 
   void run() {
     evaluation_.net.assign(sheet_.rows.size() + 1, std::nullopt);
@@ -174,7 +174,11 @@ class SheetReader {
   }
 
   void analyse_as(SheetState state) {
-    const auto analysis = analyse(test_);
+    // Beside the test: with it they would be kept as measured on the sample.
+    SieveTest known = test_;
+    known.bulk_density = densities_.bulk;
+    known.particle_density = densities_.particle;
+    const auto analysis = analyse(known);
     if (!analysis) return take(analysis.problems());
     evaluation_.state = state;
     evaluation_.analysis = *analysis;
@@ -193,6 +197,7 @@ class SheetReader {
   }
 
   const SieveSheet& sheet_;
+  const SievedDensities& densities_;
   ComponentEvaluation& evaluation_;
   FieldReader read_;
   SieveTest test_;
@@ -262,9 +267,9 @@ std::optional<double> FieldReader::number(const QString& text, const std::string
   return taken(parse_number(utf8(text), DecimalMark::point_or_comma), place);
 }
 
-void evaluate_sheet(const SieveSheet& sheet, ComponentEvaluation& evaluation) { SheetReader(sheet, evaluation).run(); }
+void evaluate_sheet(const SieveSheet& sheet, const SievedDensities& densities, ComponentEvaluation& evaluation) { SheetReader(sheet, densities, evaluation).run(); }
 
-void evaluate_replicates(const SieveSheet& sheet, ComponentEvaluation& evaluation) {
+void evaluate_replicates(const SieveSheet& sheet, const SievedDensities& densities, ComponentEvaluation& evaluation) {
   std::vector<SieveAnalysis> finished;
   const auto finish = [&](const SieveTest& test, const SieveAnalysis& analysis) {
     finished.push_back(analysis);
@@ -280,7 +285,7 @@ void evaluate_replicates(const SieveSheet& sheet, ComponentEvaluation& evaluatio
     alone.dry_mass = replicate.dry_mass;
     alone.washed_dry_mass.clear();
     ComponentEvaluation own;
-    evaluate_sheet(alone, own);
+    evaluate_sheet(alone, densities, own);
     for (auto& [place, problem] : own.faults) evaluation.faults.emplace("/replicates/" + std::to_string(i) + place, problem);
     if (own.state == SheetState::finished) finish(*own.test, *own.analysis);
     evaluation.replicates.push_back({own.state, std::move(own.test), std::move(own.analysis), own.weighed});

@@ -30,10 +30,16 @@ class FieldReader {
   Faults& faults_;
 };
 
+/// Densities of what was sieved, as far as they are known beside the sheet: they say how much a sieve bears and how large a sample must be.
+struct SievedDensities {
+  std::optional<BulkDensity> bulk;
+  std::optional<ParticleDensity> particle;
+};
+
 /// The sheet as a record; state, faults, running sums and the analysis so far.
-void evaluate_sheet(const SieveSheet& sheet, ComponentEvaluation& evaluation);
+void evaluate_sheet(const SieveSheet& sheet, const SievedDensities& densities, ComponentEvaluation& evaluation);
 
 /// The further samples of the sheet, and all finished ones taken as one.
-void evaluate_replicates(const SieveSheet& sheet, ComponentEvaluation& evaluation);
+void evaluate_replicates(const SieveSheet& sheet, const SievedDensities& densities, ComponentEvaluation& evaluation);
 
 }  // namespace gritwright::desktop
