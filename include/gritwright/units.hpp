@@ -124,7 +124,7 @@ using EnvelopeShare = Number<kind::envelope_share>;
 using LooseShare = Number<kind::loose_share>;
 /// Envelope volume of the grains over the bulk volume they lie in, 0..1; of grain of one size its loosely placed beta.
 using PackingDensity = Number<kind::packing_density>;
-/// Dry bulk density over that of the grain it was screened out of, > 0.
+/// Dry bulk density over that of the bag it was screened out of, > 0.
 using BulkDensityRatio = Number<kind::bulk_density_ratio>;
 /// A share of a bulk volume that is not solid, 0..1; also volumetric water content and air.
 using Porosity = Number<kind::porosity>;

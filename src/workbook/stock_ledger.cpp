@@ -106,24 +106,30 @@ Problem not_there(const RecordRef& ref) {
 }  // namespace
 
 std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const RecordRef& holder) {
+  const auto weight = litre_weight_of(workbook, holder);
+  return weight ? std::optional(weight->value) : std::nullopt;
+}
+
+std::optional<LitreWeight> litre_weight_of(const OpenWorkbook& workbook, const RecordRef& holder) {
+  const auto own = [](const std::optional<BulkDensity>& value) { return value ? std::optional(LitreWeight{*value}) : std::nullopt; };
   const auto found = workbook.find(holder);
   if (!found) return std::nullopt;
   std::optional<BulkDensity> density;
   if (const auto* bag = std::get_if<Bag>(&found->record)) {
-    if (bag->bulk_density) return bag->bulk_density;
+    if (bag->bulk_density) return own(bag->bulk_density);
     density = tested_density(workbook, holder);
-    return density ? density : bulk_density_received(*bag);
+    return own(density ? density : bulk_density_received(*bag));
   }
   if (const auto* fraction = std::get_if<Fraction>(&found->record)) density = own_density(*fraction);
   if (const auto* bin = std::get_if<Bin>(&found->record)) density = bin->bulk_density;
   if (std::holds_alternative<Batch>(found->record)) density = booked_density(workbook, holder);
   if (!density) density = tested_density(workbook, holder);
   const auto* fraction = std::get_if<Fraction>(&found->record);
-  if (!density && fraction != nullptr && fraction->source.kind == RecordKind::bag) {
-    density = bulk_density_of(workbook, fraction->source);
-    if (density && fraction->bulk_density_ratio) density = *density * fraction->bulk_density_ratio->value();
-  }
-  return density;
+  if (density || fraction == nullptr || fraction->source.kind != RecordKind::bag) return own(density);
+  const auto of_bag = bulk_density_of(workbook, fraction->source);
+  if (!of_bag) return std::nullopt;
+  if (!fraction->bulk_density_ratio) return LitreWeight{*of_bag, LitreWeightOrigin::of_bag};
+  return LitreWeight{*of_bag * fraction->bulk_density_ratio->value(), LitreWeightOrigin::predicted};
 }
 
 std::optional<LooseVolume> litres_in_stock(const OpenWorkbook& workbook, const RecordRef& holder) {

@@ -51,6 +51,15 @@ Explanation ledger_explanation(const OpenWorkbook& workbook, const RecordRef& ho
   return why;
 }
 
+QString litre_weight_source(LitreWeightOrigin origin) {
+  switch (origin) {
+    case LitreWeightOrigin::own: return StockText::tr("its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with");
+    case LitreWeightOrigin::of_bag: return StockText::tr("the litre weight of its bag, since nobody weighed a litre of it");
+    case LitreWeightOrigin::predicted: return StockText::tr("the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it");
+  }
+  return {};
+}
+
 }  // namespace
 
 FigureGroup stock_figures(const OpenWorkbook& workbook, const RecordRef& holder, UnitSystem units) {
@@ -68,14 +77,14 @@ FigureGroup stock_figures(const OpenWorkbook& workbook, const RecordRef& holder,
   } else {
     dry.explanations.push_back(ledger_explanation(workbook, holder, units));
     const auto volume = litres_in_stock(workbook, holder);
-    const auto density = bulk_density_of(workbook, holder);
-    if (volume && density) {
+    const auto weight = litre_weight_of(workbook, holder);
+    if (volume && weight) {
       litres.value = to_local(volume_text(in_l(*volume), units));
       Explanation why;
       why.figure = "stock_litres";
       why.formula = StockText::tr("Loose litres = dry grain / litre weight").toStdString();
-      why.inputs = {{dry.label.toStdString(), dry.value.toStdString()}, {StockText::tr("litre weight, dry").toStdString(), to_local(density_text(in_g_l(*density), units)).toStdString()}};
-      why.source = StockText::tr("its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs").toStdString();
+      why.inputs = {{dry.label.toStdString(), dry.value.toStdString()}, {StockText::tr("litre weight, dry").toStdString(), to_local(density_text(in_g_l(weight->value), units)).toStdString()}};
+      why.source = litre_weight_source(weight->origin).toStdString();
       litres.explanations.push_back(std::move(why));
     } else {
       litres.reason = StockText::tr("weigh a litre of it");

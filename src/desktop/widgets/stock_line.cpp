@@ -131,7 +131,7 @@ void StockLine::enter() {
       case StockReason::returned: told = tr("Put %2 back to %1").arg(id, much); break;
       default: told = tr("Used %2 of %1").arg(id, much); break;
     }
-    const auto density = bulk_density_of(workbook, holder);
+    const auto known = litre_weight_of(workbook, holder);
     const Problems problems =
         book_.change([&](OpenWorkbook& own) { return enter_stock(own, holder, reason, *amount, today(), {}, {}, told.toStdString()); });
     if (!problems.empty()) return show_fault(sentence_text(problems.front(), units_));
@@ -139,7 +139,8 @@ void StockLine::enter() {
     show_fault({});
     if (!amount->by_jug) return emit book_.told(told);
     const auto weight = [&](BulkDensity of_a_litre) { return to_local(density_text(in_g_l(of_a_litre), units_)); };
-    if (density) emit book_.told(tr("%1, at its own litre weight of %2.").arg(told, weight(*density)));
+    if (known && known->origin == LitreWeightOrigin::own) emit book_.told(tr("%1, at its own litre weight of %2.").arg(told, weight(known->value)));
+    else if (known) emit book_.told(tr("%1, at a litre weight of %2 by that of its bag: measure its own.").arg(told, weight(known->value)));
     else if (amount->fallback_density) emit book_.told(tr("%1, at the typical litre weight of %2: measure its own.").arg(told, weight(*amount->fallback_density)));
   });
 }
