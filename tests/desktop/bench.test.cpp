@@ -258,6 +258,8 @@ TEST_CASE("A mix of bags with a price has its own, in their currency, and a dash
   REQUIRE(price());
   CHECK(price()->value == to_local(gritwright::figure(expected, 2) + " EUR"));
   CHECK(explanation_text(*price()).contains(to_local(" x 1.50")));
+  knows({1.5, "EUR"}, Price{0.8, ""});
+  CHECK(price()->value == to_local(gritwright::figure(expected, 2) + " EUR"));
   for (const std::optional<Price>& second : {std::optional<Price>(), std::optional(Price{0.8, "CHF"})}) {
     knows({1.5, "EUR"}, second);
     REQUIRE(price());

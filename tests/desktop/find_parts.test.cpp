@@ -779,6 +779,26 @@ TEST_CASE("The settling that tests tell of a mix stays untyped when it is laid o
   CHECK(open.bench.evaluation().settling == default_settling(Placing::worked_in));
 }
 
+TEST_CASE("Prices of a search are in the money of the bags; those of several currencies are not added up", "[find_parts][refuses]") {
+  DemonstrationSearch open;
+  const auto setup = [&] { return find_setup(open.bench, open.finder().shelf()); };
+  CHECK(setup().currency == QStringLiteral("EUR"));
+  REQUIRE(setup().problem);
+  const auto priced = [&] { return std::ranges::count_if(setup().problem->candidates, [](const Candidate& candidate) { return candidate.price.has_value(); }); };
+  CHECK(priced() > 0);
+  const auto stored = open.record->workbook().find(Id<Bag>{"P-03"});
+  REQUIRE(stored);
+  Bag abroad = stored->record;
+  for (const auto& [currency, counts] : {std::pair{"", true}, {"CHF", false}}) {
+    abroad.price->currency = currency;
+    REQUIRE(open.record->replace(*open.record->workbook().find(Id<Bag>{"P-03"}), abroad, QStringLiteral("price")));
+    open.trigger("action_find_parts");
+    INFO(currency);
+    CHECK((priced() > 0) == counts);
+    CHECK(setup().currency.isEmpty() != counts);
+  }
+}
+
 TEST_CASE("A group of trees that changes the wanted grain says so", "[find_parts]") {
   DemonstrationSearch open;
   open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) {

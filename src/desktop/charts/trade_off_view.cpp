@@ -243,7 +243,7 @@ void TradeOffView::paintEvent(QPaintEvent*) {
     }
   }
   if (has_air) Plot(painter, first, picture_.air_and_water, true, tr("Water held"), tr("air that drains free")).paint();
-  if (has_price) Plot(painter, second, picture_.price_and_fit, false, tr("Score, lower fits better"), tr("price of a mixed litre")).paint();
+  if (has_price) Plot(painter, second, picture_.price_and_fit, false, tr("Score, lower fits better"), picture_.currency.isEmpty() ? tr("price of a mixed litre") : tr("price of a mixed litre, %1").arg(picture_.currency)).paint();
 }
 
 }  // namespace gritwright::desktop

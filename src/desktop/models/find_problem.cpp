@@ -4,6 +4,7 @@
 #include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <utility>
 
 #include "gritwright/formats/number.hpp"
@@ -47,6 +48,8 @@ class SetupReader {
 
  private:
   void candidates() {
+    std::vector<std::size_t> priced;
+    std::set<std::string> currencies;
     for (std::size_t i = 0; i < setup_.grain.size(); ++i) {
       const ShelfItem& item = setup_.grain[i];
       const CandidateText* typed = sheet_.candidate(item.key);
@@ -54,6 +57,11 @@ class SetupReader {
       if (!taken) continue;
       Candidate candidate = item.candidate;
       learn(candidate);
+      const bool price_is_typed = typed != nullptr && !typed->price.trimmed().isEmpty();
+      if (candidate.price && !price_is_typed) {
+        priced.push_back(problem_.candidates.size());
+        if (!item.currency.empty()) currencies.insert(item.currency);
+      }
       if (typed != nullptr) {
         if (const auto stock = read_.volume_l(typed->stock, place_of(item.key, "/stock_l"))) candidate.stock = LooseVolume(*stock);
         if (const auto price = read_.number(typed->price, place_of(item.key, "/price_per_l"))) candidate.price = PricePerLitre(*price);
@@ -62,6 +70,10 @@ class SetupReader {
       setup_.taken.push_back(i);
       problem_.candidates.push_back(std::move(candidate));
     }
+    if (currencies.size() == 1) setup_.currency = to_qt(*currencies.begin());
+    if (currencies.size() < 2) return;
+    // Prices of several currencies can't be added up.
+    for (const std::size_t i : priced) problem_.candidates[i].price.reset();
   }
 
   /// What pot tests of the record taught of its material, as a mix of it alone would have it.

@@ -20,6 +20,7 @@ struct FindSetup {
   std::vector<int> wish_of;              ///< row of each of the problem's wishes; -1 for a share of one candidate
   std::optional<MixedVolume> need;       ///< as typed, else one filling of each pot
   std::optional<Spill> spill;            ///< of what is mixed, as typed
+  QString currency;                      ///< of all prices; empty where nobody wrote one
   QString waiting;                       ///< what is still missing, in words
   /// "/wishes/ROW/least", "/candidates/KEY/stock_l", "/candidates", "/parts/total", "/parts/components", "/need_l", "/dust", "/pots".
   Faults faults;

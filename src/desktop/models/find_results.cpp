@@ -80,6 +80,7 @@ QString score_words(double score) {
   return std::isfinite(score) && score >= three_digits ? number_text(std::round(score), 15) : number_text(score, 3);
 }
 
+QString with_currency(const QString& amount, const QString& currency) { return currency.isEmpty() ? amount : amount + u'\u00a0' + currency; }
 QString price_words(const std::optional<PricePerLitre>& price) { return price ? QLocale().toString(price->value(), 'f', 2) : dash(); }
 
 QString sets_sentence(const FoundParts& found, const std::vector<std::size_t>& set, UnitSystem units) {
@@ -233,7 +234,7 @@ QString parts_words(const FoundParts& found, const std::vector<double>& parts) {
 
 PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
   PictureTable table;
-  table.heading << FindResultText::tr("rank") << FindResultText::tr("parts") << FindResultText::tr("misses") << FindResultText::tr("air") << FindResultText::tr("water") << FindResultText::tr("price/L") << FindResultText::tr("score");
+  table.heading << FindResultText::tr("rank") << FindResultText::tr("parts") << FindResultText::tr("misses") << FindResultText::tr("air") << FindResultText::tr("water") << (found.setup.currency.isEmpty() ? FindResultText::tr("price/L") : FindResultText::tr("%1/L", "currency").arg(found.setup.currency)) << FindResultText::tr("score");
   int rank = 0;
   std::size_t index = 0;
   for (const RatedRecipe* recipe : found.listed()) {
@@ -326,7 +327,7 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
   add("exchange", "cec_meq_l", FindResultText::tr("Exchange capacity"),
       settled && settled->cation_exchange ? FindResultText::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), FindResultText::tr("unknown for a component"),
       drawn(MixFigure::cec_meq_l), [](double meq) { return gritwright::figure(meq, 0).append(" meq/L"); });
-  add("price", "price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("type each price"));
+  add("price", "price", FindResultText::tr("Price of a mixed litre"), recipe.price ? with_currency(price_words(recipe.price), found.setup.currency) : QString(), FindResultText::tr("type each price"));
   add("score", "score", FindResultText::tr("Score, 0 is best"), score_words(recipe.score), {});
   return group;
 }
@@ -403,7 +404,7 @@ MixVersion version_of(const FoundParts& found, std::size_t index, const std::str
 }
 
 TradeOffPicture trade_off_picture(const FoundParts& found) {
-  return {points_of(found, found.answer.air_and_water), points_of(found, found.answer.price_and_fit)};
+  return {points_of(found, found.answer.air_and_water), points_of(found, found.answer.price_and_fit), found.setup.currency};
 }
 
 QString trade_off_sentence(const FoundParts* found) {
@@ -421,7 +422,7 @@ QString trade_off_sentence(const FoundParts* found) {
     const TradeOffPoint& last = picture.price_and_fit.back();
     QLocale locale;
     sentences << FindResultText::tr("Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.")
-                     .arg(locale.toString(first.across, 'f', 2), score_words(first.up), locale.toString(last.across, 'f', 2), score_words(last.up));
+                     .arg(with_currency(locale.toString(first.across, 'f', 2), picture.currency), score_words(first.up), with_currency(locale.toString(last.across, 'f', 2), picture.currency), score_words(last.up));
   }
   return sentences.isEmpty() ? FindResultText::tr("This search has no trade-off to show: choose a pot or type prices, then search again.") : sentences.join(u' ');
 }
@@ -434,7 +435,7 @@ PictureTable trade_off_table(const FoundParts* found) {
   const auto rank = [](const TradeOffPoint& point) { return point.rank > 0 ? QLocale().toString(point.rank) : dash(); };
   for (const TradeOffPoint& point : picture.air_and_water) table.rows.push_back({FindResultText::tr("air, water"), percent(point.across), percent(point.up), rank(point), point.parts});
   for (const TradeOffPoint& point : picture.price_and_fit)
-    table.rows.push_back({FindResultText::tr("price, fit"), QLocale().toString(point.across, 'f', 2), score_words(point.up), rank(point), point.parts});
+    table.rows.push_back({FindResultText::tr("price, fit"), with_currency(QLocale().toString(point.across, 'f', 2), picture.currency), score_words(point.up), rank(point), point.parts});
   return table;
 }
 

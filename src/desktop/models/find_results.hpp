@@ -66,6 +66,7 @@ struct TradeOffPoint {
 struct TradeOffPicture {
   std::vector<TradeOffPoint> air_and_water;
   std::vector<TradeOffPoint> price_and_fit;
+  QString currency;  ///< of the prices; empty where nobody wrote one
 };
 [[nodiscard]] TradeOffPicture trade_off_picture(const FoundParts& found);
 [[nodiscard]] QString trade_off_sentence(const FoundParts* found);

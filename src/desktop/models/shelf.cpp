@@ -92,7 +92,10 @@ std::optional<ShelfItem> item_of(const OpenWorkbook& workbook, const Catalogue& 
   if (ref.kind == RecordKind::bag) {
     const Bag bag = workbook.find(Id<Bag>{ref.id})->record;
     if (!dry) dry = dry_mass_received(bag);
-    if (const auto price = price_per_usable_l(bag, LooseShare(1))) item.candidate.price = PricePerLitre(price->amount);
+    if (const auto price = price_per_usable_l(bag, LooseShare(1))) {
+      item.candidate.price = PricePerLitre(price->amount);
+      item.currency = price->currency;
+    }
   }
   set_stock(item, dry, bulk_density_of(workbook, ref), reserved);
   return item;

@@ -1,6 +1,7 @@
 #pragma once
 #include <QString>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "bench.hpp"
@@ -15,6 +16,7 @@ struct ShelfItem {
   QString key;                      ///< "bag:K-07", "bench:2", "material:pumice"
   std::optional<RecordRef> source;  ///< a bag, fraction or tub of the record
   Candidate candidate;              ///< stock and price as the record has them, what is reserved taken off
+  std::string currency;             ///< of the price, in the grower's own word
   std::optional<LooseVolume> reserved;
   bool is_printed_size = false;  ///< graded by what is printed on the bag, not sieved yet
   bool taken = true;             ///< unless the grower says otherwise
