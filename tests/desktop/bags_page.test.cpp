@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "gritwright/models/sieve_analysis.hpp"
+#include "models/demonstration_record.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
 #include "text.hpp"
@@ -502,4 +503,28 @@ TEST_CASE("Emptying the fine end of a printed size leaves its coarse end", "[bag
   CHECK(in_mm(size->to) == 6);
   open.type(QStringLiteral("4"));
   CHECK(open.record->workbook().all<Bag>().front().record.printed_size == SizeBand{aperture_mm(4), aperture_mm(6)});
+}
+
+TEST_CASE("A marked fraction has its own bag beside it, is what is graded, and does not let its bag be removed", "[bags_page][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_page_bags");
+  open.window.record_pages()->bags().show_bag(QStringLiteral("A-11"));
+  REQUIRE(open.find<QLabel>("bag_title")->text().startsWith(QStringLiteral("A-11")));
+  open.window.record_pages()->bags().show_fraction(QStringLiteral("FR-02"));
+  QApplication::processEvents();
+  CHECK(open.find<QLabel>("bag_title")->text().startsWith(QStringLiteral("P-02")));
+  const auto bags = open.record->workbook().count(RecordKind::bag);
+  open.trigger("action_remove_bag");
+  CHECK(open.record->workbook().count(RecordKind::bag) == bags);
+  auto* amount = open.find<QLineEdit>("bag_stock_amount");
+  for (int time = 0; time < 2; ++time) {
+    amount->setFocus();
+    open.type(QStringLiteral("100 g"));
+    open.press(Qt::Key_Return);
+    QApplication::processEvents();
+    CHECK(open.window.record_pages()->bags().chosen_grain() == QStringLiteral("FR-02"));
+  }
+  open.trigger("action_grade_bag");
+  CHECK(open.bench.state().components[static_cast<std::size_t>(open.bench.current_component())].bag == QStringLiteral("FR-02"));
 }

@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollBar>
+#include <QSignalBlocker>
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -184,6 +185,13 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
   });
   layout.addWidget(fraction_heading_);
   layout.addWidget(fraction_table_);
+  // What few fractions leave is the bags'.
+  const auto as_high_as_its_rows = [this] {
+    const int rows = fraction_table_->verticalHeader()->length() + fraction_table_->horizontalHeader()->height() + fraction_table_->horizontalScrollBar()->sizeHint().height();
+    fraction_table_->setMaximumHeight(std::max(fraction_table_->minimumHeight(), rows + 2 * fraction_table_->frameWidth()));
+  };
+  connect(fraction_table_->verticalHeader(), &QHeaderView::sectionResized, this, as_high_as_its_rows);
+  connect(fraction_table_->verticalHeader(), &QHeaderView::sectionCountChanged, this, as_high_as_its_rows);
 }
 
 // What commands act upon is the one row that is marked.
@@ -193,7 +201,22 @@ void BagsPage::use_fraction(bool fraction) {
   (fraction ? *table_ : *fraction_table_).clearSelection();
   if (const QModelIndex row = used.currentIndex(); row.isValid() && !used.selectionModel()->isSelected(row))
     used.selectionModel()->select(row, QItemSelectionModel::Select | QItemSelectionModel::Rows);
+  if (fraction) show_bag_of_fraction();
   show_stock_line();
+}
+
+// What stands beside a fraction is the bag that it was screened out of.
+void BagsPage::show_bag_of_fraction() {
+  if (!fraction_table_->currentIndex().isValid()) return;
+  const auto fraction = book_.workbook().find(Id<Fraction>{fraction_list_->ref_at(fraction_table_->currentIndex().row()).id});
+  if (!fraction || fraction->record.source.kind != RecordKind::bag) return;
+  const QString bag = to_qt(fraction->record.source.id);
+  if (bag == current_ || !book_.workbook().find(Id<Bag>{fraction->record.source.id})) return;
+  gone_->leave();
+  current_ = bag;
+  book_.end_typing();
+  form_->refresh(true);
+  refresh();
 }
 
 bool BagsPage::eventFilter(QObject* watched, QEvent* event) {
@@ -527,6 +550,7 @@ void BagsPage::remove() {
   if (tabs_->currentWidget() == bins_) return bins_->remove_bin();
   const auto stored = editor_.record();
   if (!stored) return;
+  if (chosen_grain() != current_) return emit book_.told(tr("Fraction %1 is marked: choose the bag in its list to remove it.").arg(chosen_grain()));
   if (book_.workbook().is_used(ref_to(stored->id))) {
     emit book_.told(tr("Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.").arg(current_));
     return;
@@ -547,7 +571,7 @@ void BagsPage::take_into_stock() {
 }
 
 void BagsPage::grade() {
-  const QString grain = tabs_->currentWidget() == bins_ ? bins_->list().current() : current_;
+  const QString grain = tabs_->currentWidget() == bins_ ? bins_->list().current() : chosen_grain();
   if (!grain.isEmpty()) emit grade_wanted(grain);
 }
 
@@ -591,7 +615,11 @@ void BagsPage::choose() {
 void BagsPage::keep_selection() {
   if (!std::exchange(rows_moved_, false) && !current_.isEmpty()) return;
   if (const int row = list_->row_of(current_); row >= 0) {
-    if (table_->currentIndex().row() != row) table_->setCurrentIndex(list_->index(row, 0));
+    if (table_->currentIndex().row() == row) return;
+    if (!fraction_used_last_) return table_->setCurrentIndex(list_->index(row, 0));
+    // The mark stays on the fraction.
+    const QSignalBlocker quiet(table_->selectionModel());
+    table_->selectionModel()->setCurrentIndex(list_->index(row, 0), QItemSelectionModel::NoUpdate);
     return;
   }
   if (form_->isAncestorOf(focusWidget()) && editor_.record()) {
