@@ -89,6 +89,14 @@ TEST_CASE("What was predicted of a fraction is marked so, is no test to keep or 
     CHECK(open.window.statusBar()->currentMessage() == words);
   }
   CHECK(open.record->workbook().count(RecordKind::sieve_test) == 0);
+  // How wide the sieves are and how wet the sample was says nothing against it.
+  open.trigger("action_show_grain");
+  for (const char* field : {"sieve_frame", "sample_moisture"}) {
+    open.find<QLineEdit>(field)->setFocus();
+    open.type(QStringLiteral("20"));
+    CHECK(sheet().predicted);
+  }
+  open.trigger("action_show_sheet");
   const SieveSheet predicted = sheet();
   open.go_to_cell(1, SieveTableModel::retained);
   open.type(QStringLiteral("12"));

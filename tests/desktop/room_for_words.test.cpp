@@ -182,6 +182,7 @@ TEST_CASE("A name in a list that is longer than its column is broken, and its ro
   show_as_record_list(table);
   new ListFit(table, {{0, QStringLiteral("WW-000")}});
   const int word = table.fontMetrics().horizontalAdvance(QStringLiteral("Rhododendronwald"));
+  table.setMinimumWidth(0);  // as where it has no other way
   table.resize(table.fontMetrics().horizontalAdvance(QStringLiteral("T-01")) + word, 200);
   table.show();
   settle();
@@ -198,7 +199,12 @@ TEST_CASE("A hint that has no room in its field is not shown cut off, but as the
   settle();
   CHECK_FALSE(is_shown());
   CHECK(field.toolTip() == field.placeholderText());
+  field.setPlaceholderText(QStringLiteral("another hint that is far longer than the field"));
+  field.update();
+  settle();
+  CHECK(field.toolTip() == field.placeholderText());
   field.resize(800, 28);
   settle();
   CHECK(is_shown());
+  CHECK(field.toolTip().isEmpty());
 }

@@ -285,6 +285,124 @@ TEST_CASE("How wide the sieves are is typed beside the grain, and too much on on
   CHECK_THAT(open.bench.evaluation().components[0].test->moisture.value(), WithinRel(0.1, 1e-9));
 }
 
+TEST_CASE("What is typed of a sample after its test was kept goes into that test, as one step", "[sieving_page][regression]") {
+  OpenWindow open;
+  dusty_bag(open);
+  open.trigger("action_save_sheet");
+  const auto kept = [&] { return open.record->workbook().all<RecordedSieveTest>(); };
+  REQUIRE(kept().size() == 1);
+  open.trigger("action_show_grain");
+  open.find<QLineEdit>("sample_moisture")->setFocus();
+  open.type(QStringLiteral("10"));
+  open.trigger("action_save_sheet");
+  REQUIRE(kept().size() == 1);
+  CHECK_THAT(kept().front().record.test.moisture.value(), WithinRel(0.1, 1e-9));
+  open.record->undo();
+  CHECK(kept().front().record.test.moisture == Moisture{});
+}
+
+TEST_CASE("A pan that is put right goes into the kept test; other weighings of the bag are a further test", "[sieving_page][regression]") {
+  OpenWindow open;
+  dusty_bag(open);
+  open.trigger("action_save_sheet");
+  const auto kept = [&] { return open.record->workbook().all<RecordedSieveTest>(); };
+  const auto weigh = [&](const std::vector<const char*>& masses, const char* sample) {
+    open.bench.edit(QStringLiteral("pans"), {}, [&](BenchState& state) {
+      SieveSheet& sheet = state.components[0].sheet;
+      for (std::size_t row = 0; row < masses.size(); ++row) sheet.rows[row].retained = QLatin1String(masses[row]);
+      sheet.dry_mass = QLatin1String(sample);
+    });
+    open.trigger("action_save_sheet");
+  };
+  weigh({"0", "100", "250", "98"}, "500");
+  REQUIRE(kept().size() == 1);
+  CHECK_THAT(in_g(std::get<Mass>(kept().front().record.test.rows.back().retained)), WithinAbs(98, 1e-9));
+  weigh({"0", "91", "233", "88"}, "480");
+  CHECK(kept().size() == 2);
+}
+
+TEST_CASE("How much a sieve bears and how large a sample must be goes by the densities of the grain", "[sieving_page]") {
+  OpenWindow open;
+  BenchState state = dusty_bench();
+  state.components[0].material.clear();
+  state.components[0].sheet.sieve_diameter = QStringLiteral("200");
+  state.components[0].grain = {};
+  open.bench.open(state);
+  const auto limit = [&](const char* code) -> std::optional<Note> {
+    const auto& notes = open.bench.evaluation().components[0].analysis->notes;
+    const auto found = std::ranges::find(notes, code, &Note::code);
+    return found == notes.end() ? std::nullopt : std::optional(*found);
+  };
+  // 250 g on 2 mm: a sieve of 8 in bears 200 g of stone (ASTM C136), of light grain in proportion.
+  const auto of_stone = limit("sieve-test.overload");
+  REQUIRE(of_stone);
+  CHECK(std::get<double>(of_stone->facts.at("goes")) == 2);
+  open.bench.edit(QStringLiteral("grain"), {}, [](BenchState& typed) { typed.components[0].grain.bulk_density = QStringLiteral("500"); });
+  const auto of_light = limit("sieve-test.overload");
+  REQUIRE(of_light);
+  CHECK_THAT(std::get<double>(of_light->facts.at("limit_g")), WithinRel(std::get<double>(of_stone->facts.at("limit_g")) / 3, 1e-9));
+  CHECK_FALSE(open.bench.evaluation().components[0].test->bulk_density);
+}
+
+TEST_CASE("The set whose sieves are on the sheet is the one that is chosen, and a set laid on a weighed sheet keeps the stack in order", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  for (const auto& [name, sizes] : {std::pair{"brass", std::vector<double>{8, 4, 2, 1}}, {"riddles", std::vector<double>{10, 6, 3}}}) {
+    SieveSet set;
+    set.name = name;
+    for (const double mm : sizes) set.sieves.push_back({aperture_mm(mm), {}});
+    open.record->add(set, QStringLiteral("sieves"));
+  }
+  QApplication::processEvents();
+  auto* chooser = open.find<QComboBox>("sieve_set_chooser");
+  REQUIRE(chooser->count() == 3);
+  CHECK(chooser->currentText() == QStringLiteral("brass"));
+  const int riddles = chooser->findText(QStringLiteral("riddles"));
+  chooser->setCurrentIndex(riddles);
+  emit chooser->activated(riddles);
+  std::vector<double> sizes;
+  for (const PanText& row : open.bench.state().components[0].sheet.rows) sizes.push_back(row.aperture.toDouble());
+  CHECK(sizes == std::vector<double>{10, 8, 6, 4, 3, 2, 1});
+  CHECK(chooser->currentIndex() == 0);
+}
+
+TEST_CASE("A bag that was not sieved begins with the sieves of the sheet before it, as wide as they are", "[sieving_page]") {
+  OpenWindow open;
+  BenchState state = dusty_bench();
+  state.components[0].sheet.sieve_diameter = QStringLiteral("100");
+  open.bench.open(state);
+  Bag bag;
+  bag.material = "pumice";
+  const QString id = open.record->add(bag, QStringLiteral("bag"));
+  open.window.record_pages()->grade(id);
+  const SieveSheet& sheet = open.bench.state().components[static_cast<std::size_t>(open.bench.current_component())].sheet;
+  CHECK(sheet.rows.front().aperture == QStringLiteral("8"));
+  CHECK(sheet.sieve_diameter == QStringLiteral("100"));
+}
+
+TEST_CASE("A line that the record takes while its page is left does not get the keys for undo of the bench", "[sieving_page][regression]") {
+  OpenWindow open;
+  dusty_bag(open);
+  open.trigger("action_page_bags");
+  open.find<QLineEdit>("bag_note")->setFocus();
+  open.type(QStringLiteral("dusty"));
+  open.trigger("action_page_sieving");
+  QApplication::processEvents();
+  CHECK(open.window.findChild<QAction*>(QStringLiteral("action_undo"))->shortcut() == QKeySequence(QStringLiteral("Ctrl+Z")));
+}
+
+TEST_CASE("Of a stack with one fault in several rows it is said once, with the sieves it holds for", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.bench.edit(QStringLiteral("rows"), {}, [](BenchState& state) {
+    for (PanText& row : state.components[0].sheet.rows) row.retained = QStringLiteral("wet");
+  });
+  QApplication::processEvents();
+  const QString checks = open.find<QLabel>("sheet_checks")->text();
+  CHECK(checks.contains(comma_list({QStringLiteral("8"), QStringLiteral("4"), QStringLiteral("2"), QStringLiteral("1")})));
+  CHECK(checks.count(u'\u2022') == 1);
+}
+
 TEST_CASE("Typing where the window reckons says so and changes nothing", "[sieving_page][refuses]") {
   OpenWindow open;
   open.bench.open(dusty_bench());

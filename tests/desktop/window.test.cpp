@@ -210,6 +210,13 @@ TEST_CASE("Owned sieves are typed as one line, in any order, and what can't be r
   table->item(0, 1)->setText(QStringLiteral("8 four"));
   CHECK_FALSE(open.find<QLabel>("settings_sieves_fault")->text().isEmpty());
   CHECK(open.record->workbook().all<SieveSet>()[0].record == sets[0].record);
+  // What was refused is not put away by what is typed beside it.
+  table->item(0, 0)->setText(QStringLiteral("riddles"));
+  CHECK(open.record->workbook().all<SieveSet>()[0].record.name == "riddles");
+  CHECK(table->item(0, 1)->text() == QStringLiteral("8 four"));
+  table->item(0, 1)->setText(QStringLiteral("8 4"));
+  CHECK(open.record->workbook().all<SieveSet>()[0].record.sieves.size() == 2);
+  CHECK(table->item(0, 1)->text() == QStringLiteral("8 4"));
 }
 
 TEST_CASE("A set of sieves says how wide they are, refuses what is no width, and is removed by Delete and put back by undo", "[window]") {

@@ -1,5 +1,6 @@
 #include "settings_page.hpp"
 
+#include <QBrush>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QEvent>
@@ -20,7 +21,9 @@
 #include <array>
 
 #include "gritwright/formats/typed_quantity.hpp"
+#include "models/typed_text.hpp"
 #include "text.hpp"
+#include "theme.hpp"
 #include "translation.hpp"
 #include "widgets/backups_card.hpp"
 #include "widgets/column_scroll.hpp"
@@ -33,6 +36,8 @@ namespace {
 
 constexpr std::array text_percents{100, 125, 150, 175, 200};
 constexpr std::array<std::optional<Theme>, 4> themes{std::nullopt, Theme::light, Theme::dark, Theme::high_contrast};
+
+enum SetColumn { set_name_column, openings_column, across_column };
 
 template <class List, class Value>
 int index_of(const List& list, const Value& value) {
@@ -70,9 +75,6 @@ class TypedChoice : public QComboBox {
 };
 
 }  // namespace
-
-constexpr int openings_column = 1;
-constexpr int across_column = 2;
 
 QString openings_text(const std::vector<OwnedSieve>& sieves) {
   QStringList texts;
@@ -214,14 +216,19 @@ QWidget* SettingsPage::sieves() {
   sets_->setObjectName(QStringLiteral("settings_sieves"));
   sets_->setAccessibleName(tr("Sets of sieves you own"));
   sets_->setColumnCount(3);
-  sets_->setHorizontalHeaderLabels({tr("name"), tr("openings"), tr("across, mm")});
+  sets_->setHorizontalHeaderLabels({tr("name"), tr("openings"), {}});
   sets_->horizontalHeader()->setSectionResizeMode(openings_column, QHeaderView::Stretch);
   sets_->horizontalHeader()->setHighlightSections(false);
   sets_->verticalHeader()->hide();
   sets_->setTabKeyNavigation(false);
   connect(sets_, &QTableWidget::cellChanged, this, &SettingsPage::take_cell);
   auto* remove = new QShortcut(QKeySequence(Qt::Key_Delete), sets_, nullptr, nullptr, Qt::WidgetShortcut);
-  connect(remove, &QShortcut::activated, this, [this] { remove_sieve_set(sets_->currentRow()); });
+  connect(remove, &QShortcut::activated, this, [this] {
+    const int row = sets_->currentRow();
+    QTableWidgetItem* const across = sets_->currentColumn() == across_column ? sets_->item(row, across_column) : nullptr;
+    if (across != nullptr) return across->setText({});
+    remove_sieve_set(row);
+  });
   fault_ = new QLabel(card);
   fault_->setObjectName(QStringLiteral("settings_sieves_fault"));
   fault_->setProperty("role", "fault");
@@ -298,6 +305,7 @@ void SettingsPage::take() {
   settings_.letter_paper = paper_->currentIndex() == 1;
   settings_.laboratory_figures = laboratory_->isChecked();
   settings_.backups_folder = backups_->text().trimmed();
+  read_sets();
   emit settings_changed(settings_);
 }
 
@@ -315,7 +323,7 @@ void SettingsPage::changeEvent(QEvent* event) {
 void SettingsPage::fit() {
   const int line = std::max(26, sets_->fontMetrics().height() + 10);
   sets_->verticalHeader()->setDefaultSectionSize(line);
-  sets_->setColumnWidth(0, 18 * sets_->fontMetrics().averageCharWidth());
+  sets_->setColumnWidth(set_name_column, 18 * sets_->fontMetrics().averageCharWidth());
   sets_->setColumnWidth(across_column, sets_->horizontalHeader()->fontMetrics().horizontalAdvance(sets_->horizontalHeaderItem(across_column)->text()) + 2 * room_beside_words(sets_->fontMetrics()));
   sets_->setFixedHeight(sets_->horizontalHeader()->sizeHint().height() + std::max(1, sets_->rowCount()) * line + 2 * sets_->frameWidth());
 }
@@ -325,14 +333,27 @@ void SettingsPage::read_sets() {
   filling_ = true;
   shown_sets_ = book_->workbook().all<SieveSet>();
   sets_->setRowCount(static_cast<int>(shown_sets_.size()));
+  sets_->horizontalHeaderItem(across_column)->setText(tr("across, %1").arg(unit_of(Kind::frame, settings_.units)));
   for (int row = 0; row < sets_->rowCount(); ++row) {
     const SieveSet& set = shown_sets_[static_cast<std::size_t>(row)].record;
-    sets_->setItem(row, 0, new QTableWidgetItem(to_qt(set.name)));
+    sets_->setItem(row, set_name_column, new QTableWidgetItem(to_qt(set.name)));
     sets_->setItem(row, openings_column, new QTableWidgetItem(openings_text(set.sieves)));
-    sets_->setItem(row, across_column, new QTableWidgetItem(set.diameter ? number_text(in_mm(*set.diameter), 6) : QString()));
+    sets_->setItem(row, across_column, new QTableWidgetItem(set.diameter ? shown_text(number_text(in_mm(*set.diameter), 6), Kind::frame, settings_.units) : QString()));
   }
+  show_refused();
   filling_ = false;
   fit();
+}
+
+// What can't be read stays to be put right; the set is as it was.
+void SettingsPage::show_refused() {
+  for (int row = 0; row < sets_->rowCount(); ++row) {
+    for (int column = 0; column < sets_->columnCount(); ++column) {
+      const auto refused = refused_.find({shown_sets_[static_cast<std::size_t>(row)].id.text, column});
+      if (refused != refused_.end()) sets_->item(row, column)->setText(refused->second);
+      sets_->item(row, column)->setBackground(refused != refused_.end() ? QBrush(current_colours().fault_fill) : QBrush());
+    }
+  }
 }
 
 void SettingsPage::add_sieve_set() {
@@ -350,7 +371,8 @@ void SettingsPage::remove_sieve_set(int row) {
   if (book_ == nullptr || row < 0 || row >= static_cast<int>(shown_sets_.size())) return;
   const Stored<SieveSet> set = shown_sets_[static_cast<std::size_t>(row)];
   fault_->clear();
-  book_->remove(set, tr("set of sieves %1").arg(to_qt(set.record.name)));
+  std::erase_if(refused_, [&](const auto& one) { return one.first.first == set.id.text; });
+  if (book_->remove(set, tr("set of sieves %1").arg(to_qt(set.record.name)))) emit book_->told(tr("%1 is no longer among your sieves; undo brings it back.").arg(to_qt(set.record.name)));
 }
 
 void SettingsPage::take_cell(int row, int column) {
@@ -359,10 +381,10 @@ void SettingsPage::take_cell(int row, int column) {
   SieveSet now = was.record;
   const QString text = sets_->item(row, column)->text().trimmed();
   Problems problems;
-  if (column == 0) {
+  if (column == set_name_column) {
     now.name = text.toStdString();
   } else if (column == across_column) {
-    const auto across = text.isEmpty() ? Result<Length>(Length{}) : parse_length(text.toStdString(), LengthUnit::millimetre);
+    const auto across = text.isEmpty() ? Result<Length>(Length{}) : parse_length(text.toStdString(), settings_.units == UnitSystem::us ? LengthUnit::inch : LengthUnit::millimetre);
     append(problems, across.problems());
     now.diameter = across && !text.isEmpty() ? std::optional(*across) : std::nullopt;
   } else if (text.isEmpty()) {
@@ -376,7 +398,12 @@ void SettingsPage::take_cell(int row, int column) {
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem);
   fault_->setText(semicolon_list(sentences));
+  if (problems.empty()) refused_.erase({was.id.text, column});
+  else refused_[{was.id.text, column}] = text;
   if (problems.empty()) book_->replace(was, now, tr("set of sieves %1").arg(to_qt(now.name)));
+  filling_ = true;
+  show_refused();
+  filling_ = false;
 }
 
 }  // namespace gritwright::desktop

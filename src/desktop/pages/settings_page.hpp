@@ -1,5 +1,8 @@
 #pragma once
 #include <QWidget>
+#include <map>
+#include <string>
+#include <utility>
 #include <vector>
 
 #include "gritwright/domain/sieve_set.hpp"
@@ -51,6 +54,7 @@ class SettingsPage : public QWidget {
   void read_sets();
   void take_cell(int row, int column);
   void remove_sieve_set(int row);
+  void show_refused();
 
   RecordBook* book_;
   Settings settings_;
@@ -65,6 +69,7 @@ class SettingsPage : public QWidget {
   QTableWidget* sets_ = nullptr;
   ColumnScroll* scroll_ = nullptr;
   QLabel* fault_ = nullptr;
+  std::map<std::pair<std::string, int>, QString> refused_;  ///< what was typed of a set into a column and can't be read, until it is put right
   std::vector<Stored<SieveSet>> shown_sets_;
   bool filling_ = false;
 };

@@ -874,6 +874,11 @@
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>Das beste Rezept ist weit von „%1“ entfernt und verfehlt es um %2: einen Sack darauf absieben, anderes Korn aufnehmen oder den Wunsch lockern.</translation>
     </message>
+    <message>
+        <source>%1/L</source>
+        <comment>currency</comment>
+        <translation>%1/L</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2068,8 +2073,16 @@
         <translation>einen Liter davon wiegen</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
-        <translation>das eigene Litergewicht, sonst das der neuesten Siebprobe, sonst die Trockenmasse durch die Liter, mit denen es kam, sonst, bei einer Fraktion, das ihres Sacks, berichtigt um ihre eigene Packung</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>das eigene Litergewicht, sonst das der neuesten Siebprobe, sonst die Trockenmasse durch die Liter, mit denen es kam</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag, since nobody weighed a litre of it</source>
+        <translation>das Litergewicht ihres Sacks, da niemand einen Liter davon gewogen hat</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
+        <translation>das Litergewicht ihres Sacks mal der vorhergesagten Packung der Fraktion, da niemand einen Liter davon gewogen hat</translation>
     </message>
 </context>
 <context>
@@ -2794,6 +2807,10 @@
     <message>
         <source>No bag has these words, but fractions below have.</source>
         <translation>Kein Sack hat diese Wörter, aber Fraktionen darunter.</translation>
+    </message>
+    <message>
+        <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
+        <translation>Fraktion %1 ist markiert: den Sack in seiner Liste wählen, um ihn zu entfernen.</translation>
     </message>
 </context>
 <context>
@@ -4384,6 +4401,10 @@
     <message>
         <source>of the sample, if its dust was washed out</source>
         <translation>der Probe, wenn der Staub ausgewaschen wurde</translation>
+    </message>
+    <message>
+        <source>The sample that was sieved</source>
+        <translation>Die gesiebte Probe</translation>
     </message>
 </context>
 <context>
@@ -8733,8 +8754,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Ein Satz je Zeile, die Maschenweiten in mm oder mit Namen, durch Leerzeichen getrennt: 8 5,6 4 2,8 2 1,4 1; die Weite innen im Rahmen zeigt ein überladenes Sieb. Sie werden unter Sieben angeboten, und „Welche Maschenweiten?“ wählt unter ihnen.</translation>
     </message>
     <message>
-        <source>across, mm</source>
-        <translation>Weite, mm</translation>
+        <source>across, %1</source>
+        <translation>Weite, %1</translation>
+    </message>
+    <message>
+        <source>%1 is no longer among your sieves; undo brings it back.</source>
+        <translation>%1 gehört nicht mehr zu den eigenen Sieben; Rückgängig bringt den Satz zurück.</translation>
     </message>
 </context>
 <context>
@@ -9268,6 +9293,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>32 oz or 2 qt, dry</source>
         <translation>32 oz oder 2 qt, trocken</translation>
     </message>
+    <message>
+        <source>%1, at a litre weight of %2 by that of its bag: measure its own.</source>
+        <translation>%1, mit einem Litergewicht von %2 nach dem ihres Sacks: das eigene messen.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TraceTab</name>
@@ -9368,6 +9397,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>price of a mixed litre</source>
         <translation>Preis eines gemischten Liters</translation>
+    </message>
+    <message>
+        <source>price of a mixed litre, %1</source>
+        <translation>Preis eines gemischten Liters, %1</translation>
     </message>
 </context>
 <context>
@@ -10715,10 +10748,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
         <translation>es gibt kein Sieb; erwartet wird mindestens eine Zeile über dem Boden</translation>
-    </message>
-    <message>
-        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
-        <translation>{mass_g} g lagen auf dem Sieb {aperture_mm} mm, das bis {limit_g} g gut siebt; in zwei Gängen sieben</translation>
     </message>
     <message>
         <source>{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins</source>
@@ -13831,6 +13860,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>packing density of what is kept</source>
         <translation>Packungsdichte von dem, was bleibt</translation>
+    </message>
+    <message>
+        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in {goes} goes</source>
+        <translation>{mass_g} g lagen auf dem Sieb {aperture_mm} mm, das bis {limit_g} g gut siebt; in {goes} Gängen sieben</translation>
     </message>
 </context>
 </TS>

@@ -874,6 +874,11 @@
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>La mejor receta está lejos de «%1», queda a %2: cribe un saco para ello, añada otro grano o afloje el deseo.</translation>
     </message>
+    <message>
+        <source>%1/L</source>
+        <comment>currency</comment>
+        <translation>%1/L</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2068,8 +2073,16 @@
         <translation>pese un litro</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
-        <translation>su propio peso por litro, si no el de su ensayo de tamizado más reciente, si no su masa seca entre los litros con que llegó, si no, en una fracción, el de su saco, corregido por cómo se asienta la fracción</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>su propio peso por litro, si no el de su ensayo de tamizado más reciente, si no su masa seca entre los litros con que llegó</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag, since nobody weighed a litre of it</source>
+        <translation>el peso por litro de su saco, pues nadie pesó un litro de ella</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
+        <translation>el peso por litro de su saco según cómo se predijo que se asienta la fracción, pues nadie pesó un litro de ella</translation>
     </message>
 </context>
 <context>
@@ -2794,6 +2807,10 @@
     <message>
         <source>No bag has these words, but fractions below have.</source>
         <translation>Ningún saco tiene estas palabras, pero sí fracciones más abajo.</translation>
+    </message>
+    <message>
+        <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
+        <translation>La fracción %1 está marcada: elegir el saco en su lista para quitarlo.</translation>
     </message>
 </context>
 <context>
@@ -4384,6 +4401,10 @@
     <message>
         <source>of the sample, if its dust was washed out</source>
         <translation>de la muestra, si se lavó el polvo</translation>
+    </message>
+    <message>
+        <source>The sample that was sieved</source>
+        <translation>La muestra tamizada</translation>
     </message>
 </context>
 <context>
@@ -8733,8 +8754,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Un juego por línea, sus aberturas en mm o por nombre, separadas por espacios: 8 5,6 4 2,8 2 1,4 1; su ancho dentro del marco muestra un tamiz sobrecargado. Se ofrecen en la página Tamizado, y «¿qué aberturas?» elige entre ellas.</translation>
     </message>
     <message>
-        <source>across, mm</source>
-        <translation>ancho, mm</translation>
+        <source>across, %1</source>
+        <translation>ancho, %1</translation>
+    </message>
+    <message>
+        <source>%1 is no longer among your sieves; undo brings it back.</source>
+        <translation>%1 ya no está entre los tamices; Deshacer lo devuelve.</translation>
     </message>
 </context>
 <context>
@@ -9268,6 +9293,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>32 oz or 2 qt, dry</source>
         <translation>32 oz o 2 qt, seco</translation>
     </message>
+    <message>
+        <source>%1, at a litre weight of %2 by that of its bag: measure its own.</source>
+        <translation>%1, con un peso por litro de %2 según el de su saco: medir el propio.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TraceTab</name>
@@ -9368,6 +9397,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>price of a mixed litre</source>
         <translation>precio de un litro mezclado</translation>
+    </message>
+    <message>
+        <source>price of a mixed litre, %1</source>
+        <translation>precio de un litro mezclado, %1</translation>
     </message>
 </context>
 <context>
@@ -10715,10 +10748,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
         <translation>no hay ningún tamiz; se espera al menos una fila sobre la bandeja</translation>
-    </message>
-    <message>
-        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
-        <translation>había {mass_g} g en el tamiz de {aperture_mm} mm, que tamiza bien hasta {limit_g} g; tamice en dos veces</translation>
     </message>
     <message>
         <source>{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins</source>
@@ -13831,6 +13860,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>packing density of what is kept</source>
         <translation>densidad de empaquetamiento de lo que se queda</translation>
+    </message>
+    <message>
+        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in {goes} goes</source>
+        <translation>había {mass_g} g en el tamiz de {aperture_mm} mm, que tamiza bien hasta {limit_g} g; tamizar en {goes} veces</translation>
     </message>
 </context>
 </TS>

@@ -874,6 +874,11 @@
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>La meilleure recette est loin de «&#xa0;%1&#xa0;» et le manque de %2&#xa0;: criblez-y un sac, faites entrer un autre grain, ou assouplissez le souhait.</translation>
     </message>
+    <message>
+        <source>%1/L</source>
+        <comment>currency</comment>
+        <translation>%1/L</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2068,8 +2073,16 @@
         <translation>pesez-en un litre</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
-        <translation>sa propre masse au litre, sinon celle de son plus récent essai de tamisage, sinon sa masse sèche par les litres de son arrivée, sinon, pour une fraction, celle de son sac, corrigée de son tassement propre</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>sa propre masse au litre, sinon celle de son plus récent essai de tamisage, sinon sa masse sèche par les litres de son arrivée</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag, since nobody weighed a litre of it</source>
+        <translation>la masse au litre de son sac, car personne n’en a pesé un litre</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
+        <translation>la masse au litre de son sac selon le tassement prédit de la fraction, car personne n’en a pesé un litre</translation>
     </message>
 </context>
 <context>
@@ -2794,6 +2807,10 @@
     <message>
         <source>No bag has these words, but fractions below have.</source>
         <translation>Aucun sac n’a ces mots, mais des fractions ci-dessous.</translation>
+    </message>
+    <message>
+        <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
+        <translation>La fraction %1 est marquée&#xa0;: choisir le sac dans sa liste pour le retirer.</translation>
     </message>
 </context>
 <context>
@@ -4384,6 +4401,10 @@
     <message>
         <source>of the sample, if its dust was washed out</source>
         <translation>de l’échantillon, si la poussière a été lavée</translation>
+    </message>
+    <message>
+        <source>The sample that was sieved</source>
+        <translation>L’échantillon tamisé</translation>
     </message>
 </context>
 <context>
@@ -8733,8 +8754,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces&#xa0;: 8 5,6 4 2,8 2 1,4 1&#xa0;; leur largeur dans le cadre montre un tamis surchargé. Ils sont proposés sous Tamisage, et «&#xa0;Quelles ouvertures&#xa0;?&#xa0;» choisit parmi eux.</translation>
     </message>
     <message>
-        <source>across, mm</source>
-        <translation>largeur, mm</translation>
+        <source>across, %1</source>
+        <translation>largeur, %1</translation>
+    </message>
+    <message>
+        <source>%1 is no longer among your sieves; undo brings it back.</source>
+        <translation>%1 ne fait plus partie des tamis&#xa0;; Annuler le rend.</translation>
     </message>
 </context>
 <context>
@@ -9268,6 +9293,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>32 oz or 2 qt, dry</source>
         <translation>32 oz ou 2 qt, sec</translation>
     </message>
+    <message>
+        <source>%1, at a litre weight of %2 by that of its bag: measure its own.</source>
+        <translation>%1, à une masse au litre de %2 d’après celle de son sac&#xa0;: mesurer la sienne.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TraceTab</name>
@@ -9368,6 +9397,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>price of a mixed litre</source>
         <translation>prix d’un litre mélangé</translation>
+    </message>
+    <message>
+        <source>price of a mixed litre, %1</source>
+        <translation>prix d’un litre mélangé, %1</translation>
     </message>
 </context>
 <context>
@@ -10715,10 +10748,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
         <translation>il n’y a pas de tamis&#xa0;; attendu au moins une ligne au-dessus du fond</translation>
-    </message>
-    <message>
-        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
-        <translation>{mass_g} g étaient sur le tamis de {aperture_mm} mm, qui tamise bien jusqu’à {limit_g} g&#xa0;; tamisez en deux fois</translation>
     </message>
     <message>
         <source>{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins</source>
@@ -13831,6 +13860,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>packing density of what is kept</source>
         <translation>compacité de ce qui est gardé</translation>
+    </message>
+    <message>
+        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in {goes} goes</source>
+        <translation>{mass_g} g étaient sur le tamis de {aperture_mm} mm, qui tamise bien jusqu’à {limit_g} g&#xa0;; tamiser en {goes} fois</translation>
     </message>
 </context>
 </TS>

@@ -870,6 +870,11 @@
         <source>The best recipe is far from “%1” and misses it by %2: screen a bag to it, take in other grain, or loosen the wish.</source>
         <translation>最良のレシピでも「%1」から遠く、%2 外れます。袋をふるい分けるか、ほかの粒を受け入れるか、希望条件を緩めてください。</translation>
     </message>
+    <message>
+        <source>%1/L</source>
+        <comment>currency</comment>
+        <translation>%1/L</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2056,8 +2061,16 @@
         <translation>1 L を量ってください</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with, else, for a fraction, that of its bag, corrected for how the fraction packs</source>
-        <translation>自身のリットル重量、なければ最新のふるい試験のもの、なければ入荷時の容量で割った乾燥質量、画分ではなければその袋のものを詰まり方で補正したもの</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>自身のリットル重量、なければ最新のふるい試験のもの、なければ入荷時の容量で割った乾燥質量</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag, since nobody weighed a litre of it</source>
+        <translation>1 リットルを量っていないため、その袋のリットル重量</translation>
+    </message>
+    <message>
+        <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
+        <translation>1 リットルを量っていないため、その袋のリットル重量を、予測した区分の詰まり方で補正</translation>
     </message>
 </context>
 <context>
@@ -2782,6 +2795,10 @@
     <message>
         <source>No bag has these words, but fractions below have.</source>
         <translation>この語を含む袋はありませんが、下の区分にはあります。</translation>
+    </message>
+    <message>
+        <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
+        <translation>区分 %1 が選ばれています。袋を外すには一覧で袋を選んでください。</translation>
     </message>
 </context>
 <context>
@@ -4372,6 +4389,10 @@
     <message>
         <source>of the sample, if its dust was washed out</source>
         <translation>微塵を洗い流した場合の試料</translation>
+    </message>
+    <message>
+        <source>The sample that was sieved</source>
+        <translation>ふるった試料</translation>
     </message>
 </context>
 <context>
@@ -8710,8 +8731,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>1 行に 1 組、目開きを mm か名前で、空白で区切る：8 5.6 4 2.8 2 1.4 1。枠の内径を書くと、のせすぎがわかります。「ふるい」ページで選べ、「どの目開き？」もこの中から選びます。</translation>
     </message>
     <message>
-        <source>across, mm</source>
-        <translation>内径 mm</translation>
+        <source>across, %1</source>
+        <translation>内径 %1</translation>
+    </message>
+    <message>
+        <source>%1 is no longer among your sieves; undo brings it back.</source>
+        <translation>%1 は手持ちのふるいから外れました。元に戻すと戻ります。</translation>
     </message>
 </context>
 <context>
@@ -9243,6 +9268,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>32 oz or 2 qt, dry</source>
         <translation>乾いた 32 oz または 2 qt</translation>
     </message>
+    <message>
+        <source>%1, at a litre weight of %2 by that of its bag: measure its own.</source>
+        <translation>%1。リットル重量は袋のものから %2：自身のものを測ってください。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TraceTab</name>
@@ -9343,6 +9372,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>price of a mixed litre</source>
         <translation>混合 1 L の価格</translation>
+    </message>
+    <message>
+        <source>price of a mixed litre, %1</source>
+        <translation>混合 1 L の価格、%1</translation>
     </message>
 </context>
 <context>
@@ -10690,10 +10723,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
         <translation>ふるいがありません。受皿の上に 1 行以上必要です</translation>
-    </message>
-    <message>
-        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
-        <translation>{aperture_mm} mm のふるいに {mass_g} g 載りました。よくふるえるのは {limit_g} g までです。二回に分けてふるってください</translation>
     </message>
     <message>
         <source>{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins</source>
@@ -13806,6 +13835,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>packing density of what is kept</source>
         <translation>残す分の充填率</translation>
+    </message>
+    <message>
+        <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in {goes} goes</source>
+        <translation>{aperture_mm} mm のふるいに {mass_g} g 載りました。よくふるえるのは {limit_g} g までです。{goes} 回に分けてふるってください</translation>
     </message>
 </context>
 </TS>

@@ -40,8 +40,8 @@ FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new WrappedLa
   reason_->setProperty("role", "muted");
   layout->addWidget(reason_);
   grid_->setContentsMargins(0, 0, 0, 0);
-  grid_->setHorizontalSpacing(6);
-  grid_->setVerticalSpacing(2);
+  grid_->setHorizontalSpacing(10);
+  grid_->setVerticalSpacing(4);
   grid_->setColumnStretch(0, 1);
   layout->addLayout(grid_);
   layout->addStretch(1);

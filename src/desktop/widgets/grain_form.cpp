@@ -61,19 +61,24 @@ GrainForm::GrainForm(Bench& bench, QWidget* parent)
               {"/skeletal_density_g_l"}, tr("dry mass of the solid without pores"), {}, typical(&Material::skeletal_density_g_l, Kind::density), {}});
   form_->add({QStringLiteral("water_absorption"), tr("&Water after 24 h"), Kind::percent, [] { return tr("water absorption"); }, text(&GrainText::water_absorption),
               {"/water_absorption"}, tr("water in the soaked, surface-dry grain, of its dry mass"), {}, typical(&Material::water_absorption, Kind::percent), {}});
+  layout->addWidget(form_);
+  auto* heading = new QLabel(tr("The sample that was sieved"), this);
+  heading->setProperty("role", "heading");
+  layout->addWidget(heading);
+  auto* sample = new FieldForm(bench, [&bench] { return current_faults(bench); }, this);
   const auto of_sheet = [this](QString SieveSheet::*member) {
     return [this, member](BenchState& state) -> QString* {
       ComponentSheet* component = current_component(bench_, state);
       return component != nullptr ? &(component->sheet.*member) : nullptr;
     };
   };
-  form_->add({QStringLiteral("sieve_frame"), tr("Sieve, across"), Kind::frame, [] { return tr("width of the sieves"); }, of_sheet(&SieveSheet::sieve_diameter),
+  sample->add({QStringLiteral("sieve_frame"), tr("Sieve, across"), Kind::frame, [] { return tr("width of the sieves"); }, of_sheet(&SieveSheet::sieve_diameter),
               {"/sieve_diameter_mm"}, tr("inside its frame; shows an overloaded sieve"), {}, {}, {}});
-  form_->add({QStringLiteral("sample_moisture"), tr("Water in the sample"), Kind::percent, [] { return tr("moisture of the sample"); }, of_sheet(&SieveSheet::moisture),
+  sample->add({QStringLiteral("sample_moisture"), tr("Water in the sample"), Kind::percent, [] { return tr("moisture of the sample"); }, of_sheet(&SieveSheet::moisture),
               {"/moisture_percent"}, tr("as sieved, of its dry mass; empty if dry"), {}, {}, {}});
-  form_->add({QStringLiteral("washed_dry_mass"), tr("Washed, dry"), Kind::mass, [] { return tr("washed mass of the sample"); }, of_sheet(&SieveSheet::washed_dry_mass),
+  sample->add({QStringLiteral("washed_dry_mass"), tr("Washed, dry"), Kind::mass, [] { return tr("washed mass of the sample"); }, of_sheet(&SieveSheet::washed_dry_mass),
               {"/washed_dry_mass_g"}, tr("of the sample, if its dust was washed out"), {}, {}, {}});
-  layout->addWidget(form_);
+  layout->addWidget(sample);
   description_->setObjectName(QStringLiteral("material_description"));
   description_->setWordWrap(true);
   description_->setProperty("role", "muted");

@@ -8,6 +8,7 @@
 #include <QStringList>
 #include <QStyledItemDelegate>
 #include <QTableView>
+#include <QTextBoundaryFinder>
 #include <algorithm>
 #include <cstddef>
 #include <cstdlib>
@@ -32,17 +33,29 @@ constexpr int rows_looked_at = 100;  // of more than that
 constexpr int around_list_words = 8;
 constexpr int between_columns = 4;  // else words of one would run into those of the next
 
-/// With a soft hyphen wherever a word that is wider than `room` may be broken: not right behind its beginning or before its end.
+bool is_hyphenated(QChar sign) {
+  const QChar::Script script = sign.script();
+  return sign.isLetter() && (script == QChar::Script_Latin || script == QChar::Script_Greek || script == QChar::Script_Cyrillic);
+}
+
+/// With a soft hyphen wherever what is wider than `room` and has no place of its own to be broken may be: not right behind its beginning or
+/// before its end.
 QString with_breaks(const QString& text, const QFontMetrics& metrics, int room) {
   constexpr qsizetype least_part = 3;
   constexpr QChar soft_hyphen(0x00ad);
-  QStringList words = text.split(u' ');
-  for (QString& word : words) {
-    if (word.size() < 2 * least_part || metrics.horizontalAdvance(word) <= room) continue;
-    for (qsizetype at = word.size() - least_part; at >= least_part; --at)
-      if (word[at].isLetter() && word[at - 1].isLetter()) word.insert(at, soft_hyphen);
+  if (metrics.horizontalAdvance(text) <= room) return text;
+  QString broken;
+  QTextBoundaryFinder places(QTextBoundaryFinder::Line, text);
+  qsizetype begin = 0;
+  for (qsizetype end = places.toNextBoundary(); end >= 0; begin = end, end = places.toNextBoundary()) {
+    QString piece = text.mid(begin, end - begin);
+    if (piece.size() >= 2 * least_part && metrics.horizontalAdvance(piece.trimmed()) > room) {
+      for (qsizetype at = piece.size() - least_part; at >= least_part; --at)
+        if (is_hyphenated(piece[at]) && is_hyphenated(piece[at - 1])) piece.insert(at, soft_hyphen);
+    }
+    broken += piece;
   }
-  return words.join(u' ');
+  return broken;
 }
 
 class BrokenWords : public QStyledItemDelegate {

@@ -29,6 +29,14 @@ int width_of_heading(const QTableView& table, int column) {
   return widest;
 }
 
+void give_air_beside_first(QTableView& table, int room) {
+  constexpr int signs_of_air = 3;
+  const int columns = table.horizontalHeader()->count();
+  if (room <= 0 || columns < 2) return;
+  const int air = std::min(room / 2 / (columns - 1), signs_of_air * table.fontMetrics().averageCharWidth());
+  for (int column = 1; column < columns; ++column) table.setColumnWidth(column, table.columnWidth(column) + air);
+}
+
 void give_headings_room(QTableView& table) {
   if (table.model() == nullptr) return;
   QHeaderView& header = *table.horizontalHeader();

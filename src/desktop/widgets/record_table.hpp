@@ -17,6 +17,9 @@ inline constexpr int beside_words_of_cells = 6;
 /// Of the wider of its two lines, if it can be broken.
 [[nodiscard]] int width_of_heading(const QTableView& table, int column);
 
+/// Spreads some of the `room` that is left over to all columns but the first, which takes the rest: figures would stand crowded at its side.
+void give_air_beside_first(QTableView& table, int room);
+
 /// A second line for headings that are wider than their columns.
 void give_headings_room(QTableView& table);
 

@@ -17,6 +17,7 @@
 #include "how_button.hpp"
 #include "live_delegate.hpp"
 #include "models/range_keeper.hpp"
+#include "record_table.hpp"
 #include "sheet_editor.hpp"
 #include "text.hpp"
 #include "theme.hpp"
@@ -268,6 +269,7 @@ void ScreeningPanel::fit() {
   }
   table_->setMinimumWidth(table_->rowCount() == 0 ? 0 : least_width());
   QHeaderView& header = *table_->horizontalHeader();
+  give_air_beside_first(*table_, width_there - table_width());
   header.setSectionResizeMode(fraction, QHeaderView::Stretch);
   const int lines = room_ == Room::ample ? 2 : 3;  // a figure and its range below it, or all three
   const int line = std::max(24, lines * table_->fontMetrics().lineSpacing() + 8);

@@ -9,6 +9,8 @@
 #include <optional>
 #include <string_view>
 #include <system_error>
+#include <utility>
+#include <vector>
 
 #include "field_form.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -20,12 +22,13 @@ namespace gritwright::desktop {
 
 namespace {
 
-/// Of the stack, by a fault's place like "/retained/3/mass_g".
-std::optional<int> row_of(std::string_view place) {
+/// Of the stack, by a fault's place like "/retained/3/mass_g" or "/replicates/0/retained/3/mass_g".
+std::optional<int> row_of_fault(std::string_view place) {
   constexpr std::string_view rows = "/retained/";
   int row = 0;
-  if (!place.starts_with(rows)) return std::nullopt;
-  place.remove_prefix(rows.size());
+  const auto at = place.find(rows);
+  if (at == std::string_view::npos) return std::nullopt;
+  place.remove_prefix(at + rows.size());
   return std::from_chars(place.data(), place.data() + place.size(), row).ec == std::errc() ? std::optional(row) : std::nullopt;
 }
 
@@ -173,6 +176,24 @@ QString SheetEditor::first_balance() const {
                            : tr("%1, loss %2").arg(sum, to_local(percent_text(loss->value(), 2)));
 }
 
+// One sentence for all sieves that it holds for.
+QStringList SheetEditor::faults_of_stack(const Faults& faults) const {
+  std::vector<std::pair<QString, QStringList>> told;
+  for (const auto& [place, problem] : faults) {
+    const auto row = row_of_fault(place);
+    const bool of_pan = place.find("/pan") != std::string::npos;
+    if (!row && !of_pan && !place.ends_with("/retained")) continue;
+    const QString sentence = sentence_text(problem, bench_.units());
+    auto same = std::ranges::find(told, sentence, &std::pair<QString, QStringList>::first);
+    if (same == told.end()) same = told.insert(told.end(), {sentence, {}});
+    const QString sieve = row ? table_->stack().row_name(*row) : of_pan ? table_->stack().row_name(table_->stack().rowCount() - 1) : QString();
+    if (!sieve.isEmpty() && !same->second.contains(sieve)) same->second << sieve;
+  }
+  QStringList sentences;
+  for (const auto& [sentence, sieves] : told) sentences << (sieves.isEmpty() ? sentence : with_label(comma_list(sieves), sentence));
+  return sentences;
+}
+
 void SheetEditor::refresh() {
   const auto index = static_cast<std::size_t>(bench_.current_component());
   const bool there = index < bench_.state().components.size();
@@ -183,10 +204,7 @@ void SheetEditor::refresh() {
   balance_->setText(balance_text());
   QStringList sentences;
   // Faults and notes of a row may be cut short there and stand here in full.
-  for (const auto& [place, problem] : result.faults) {
-    if (const auto row = row_of(place)) sentences << with_label(table_->stack().row_name(*row), sentence_text(problem, bench_.units()));
-    else if (place.ends_with("/retained")) sentences << sentence_text(problem, bench_.units());
-  }
+  sentences << faults_of_stack(result.faults);
   if (result.analysis) {
     for (const Note& note : result.analysis->notes) {
       sentences << sentence_text(note, bench_.units());

@@ -1,4 +1,5 @@
 #pragma once
+#include <QStringList>
 #include <QWidget>
 
 #include "models/bench.hpp"
@@ -25,6 +26,7 @@ class SheetEditor : public QWidget {
   void refresh();
   [[nodiscard]] QString balance_text() const;
   [[nodiscard]] QString first_balance() const;
+  [[nodiscard]] QStringList faults_of_stack(const Faults& faults) const;
 
   Bench& bench_;
   FieldForm* sample_;

@@ -94,7 +94,9 @@ void SieveTable::keyPressEvent(QKeyEvent* event) {
     return;
   }
   const QString typed = event->text();
-  if (!typed.isEmpty() && typed.front().isPrint() && !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) && currentIndex().isValid() && !(currentIndex().flags() & Qt::ItemIsEditable)) {
+  const bool is_sign = !typed.isEmpty() && typed.front().isPrint() && !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+  const bool is_reckoned = currentIndex().column() >= SieveTableModel::passing || currentIndex().column() == SieveTableModel::net;
+  if (is_sign && currentIndex().isValid() && is_reckoned) {
     emit bench_.told(tr("This is worked out: type what stayed on the sieve."));
     return event->accept();
   }

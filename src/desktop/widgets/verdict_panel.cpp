@@ -16,6 +16,7 @@
 #include "how_button.hpp"
 #include "models/range_keeper.hpp"
 #include "models/verdict_figures.hpp"
+#include "record_table.hpp"
 
 namespace gritwright::desktop {
 
@@ -64,7 +65,10 @@ void fill_table(QTableWidget* table, const QStringList& columns, const std::vect
   int width = 2 * table->frameWidth();
   for (int column = 0; column < table->columnCount(); ++column) width += table->columnWidth(column);
   const bool fits = width <= table->parentWidget()->width() - 20;
-  if (table->columnCount() > 0 && fits) table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  if (table->columnCount() > 0 && fits) {
+    give_air_beside_first(*table, table->parentWidget()->width() - 20 - width);
+    table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  }
   table->setMinimumWidth(std::min(width, signs_wide * table->fontMetrics().averageCharWidth()));
   const int bar = fits ? 0 : table->horizontalScrollBar()->sizeHint().height();
   const auto has_two_lines = [](const QStringList& cells) { return std::ranges::any_of(cells, [](const QString& cell) { return cell.contains(u'\n'); }); };
