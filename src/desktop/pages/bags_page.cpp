@@ -185,13 +185,14 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
   });
   layout.addWidget(fraction_heading_);
   layout.addWidget(fraction_table_);
-  // What few fractions leave is the bags'.
-  const auto as_high_as_its_rows = [this] {
-    const int rows = fraction_table_->verticalHeader()->length() + fraction_table_->horizontalHeader()->height() + fraction_table_->horizontalScrollBar()->sizeHint().height();
-    fraction_table_->setMaximumHeight(std::max(fraction_table_->minimumHeight(), rows + 2 * fraction_table_->frameWidth()));
-  };
-  connect(fraction_table_->verticalHeader(), &QHeaderView::sectionResized, this, as_high_as_its_rows);
-  connect(fraction_table_->verticalHeader(), &QHeaderView::sectionCountChanged, this, as_high_as_its_rows);
+  connect(fraction_table_->verticalHeader(), &QHeaderView::sectionResized, this, &BagsPage::fit_fractions);
+  connect(fraction_table_->verticalHeader(), &QHeaderView::sectionCountChanged, this, &BagsPage::fit_fractions);
+}
+
+// What few fractions leave is the bags'.
+void BagsPage::fit_fractions() {
+  const int rows = fraction_table_->verticalHeader()->length() + fraction_table_->horizontalHeader()->height() + fraction_table_->horizontalScrollBar()->sizeHint().height();
+  fraction_table_->setMaximumHeight(std::max(fraction_table_->minimumHeight(), rows + 2 * fraction_table_->frameWidth()));
 }
 
 // What commands act upon is the one row that is marked.
@@ -220,6 +221,8 @@ void BagsPage::show_bag_of_fraction() {
 }
 
 bool BagsPage::eventFilter(QObject* watched, QEvent* event) {
+  // Rows that all change alike tell nobody.
+  if (event->type() == QEvent::Resize && watched == fraction_table_) fit_fractions();
   // Back from a menu it is where it was.
   if (event->type() == QEvent::FocusIn && static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason && static_cast<QFocusEvent*>(event)->reason() != Qt::MenuBarFocusReason && (watched == table_ || (watched == fraction_table_ && fraction_table_->currentIndex().isValid())))
     use_fraction(watched == fraction_table_);

@@ -68,6 +68,7 @@ class BagsPage : public QWidget {
   QWidget* form_side(const Catalogue& catalogue);
   void use_fraction(bool fraction);
   void show_bag_of_fraction();
+  void fit_fractions();
   QWidget* form_buttons(QWidget* details);
   void add_fractions(QWidget* side, QLayout& layout);
   void add_arrival_rows(const Catalogue& catalogue);

@@ -193,7 +193,7 @@ int ListFit::longest_word_of_names() const {
 
 // Beside others a list would be left too little in large text, though there is room below.
 void ListFit::keep_least_width() {
-  constexpr int most_signs = 28;
+  constexpr int most_signs = 34;
   int least = longest_word_of_names() + 2 * table_.frameWidth() + table_.verticalScrollBar()->sizeHint().width();
   for (std::size_t at = 0; at < columns_.size(); ++at) least += narrow(at);
   table_.setMinimumWidth(std::min(least, most_signs * table_.fontMetrics().averageCharWidth()));
