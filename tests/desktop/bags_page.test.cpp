@@ -525,6 +525,10 @@ TEST_CASE("A marked fraction has its own bag beside it, is what is graded, and d
     QApplication::processEvents();
     CHECK(open.window.record_pages()->bags().chosen_grain() == QStringLiteral("FR-02"));
   }
+  const auto graded = [&] { return open.bench.state().components[static_cast<std::size_t>(open.bench.current_component())].bag; };
   open.trigger("action_grade_bag");
-  CHECK(open.bench.state().components[static_cast<std::size_t>(open.bench.current_component())].bag == QStringLiteral("FR-02"));
+  CHECK(graded() == QStringLiteral("FR-02"));
+  open.trigger("action_page_bags");
+  open.find<QPushButton>("bag_grade")->click();
+  CHECK(graded() == QStringLiteral("P-02"));
 }

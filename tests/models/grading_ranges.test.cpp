@@ -339,6 +339,26 @@ TEST_CASE("Two equal samples taken as one narrow the verdict by the root of two,
   }
 }
 
+TEST_CASE("What is usable has the range of the fraction that the verdict keeps", "[grading_ranges][law]") {
+  const SieveTest test = usual_bag();
+  const SieveAnalysis analysis = analyse(test).value();
+  const SievedGrading sieved = sieved_grading(test, analysis);
+  const PackingDensityOf packing = fraction_packing(analysis.grading, {}, {}).of;
+  int screened = 0;
+  for (const Band& wanted : {Band{aperture_mm(2), aperture_mm(5.6)}, Band{aperture_mm(2), aperture_mm(4)}, Band{aperture_mm(1), aperture_mm(4)}}) {
+    const auto reached = judge(analysis.grading, wanted, {}, {}, packing, sieved.sample.lost);
+    REQUIRE(reached.value);
+    const auto& openings = reached.value->openings;
+    const auto of_verdict = verdict_ranges(sieved, wanted, packing);
+    REQUIRE(of_verdict);
+    if (openings.empty()) continue;
+    ++screened;
+    const auto fractions = screening_ranges(sieved, openings, packing, {}, {512, 1});
+    CHECK(of_verdict->usable == fractions[openings.front() == wanted.to ? 1 : 0].loose_per_loose);
+  }
+  CHECK(screened > 0);
+}
+
 TEST_CASE("Sizes of a graded bag have the ranges that its test gives them", "[grading_ranges][law]") {
   const SieveTest test = usual_bag();
   const SieveAnalysis analysis = analyse(test).value();

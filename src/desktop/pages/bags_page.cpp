@@ -300,7 +300,10 @@ QWidget* BagsPage::form_buttons(QWidget* details) {
   take_in_->setObjectName(QStringLiteral("bag_take_in"));
   take_in_->setAccessibleName(tr("Take into stock"));
   take_in_->setMinimumHeight(28);
-  connect(grade_button, &QPushButton::clicked, this, &BagsPage::grade);
+  // It stands with the bag, also where one of its fractions is marked.
+  connect(grade_button, &QPushButton::clicked, this, [this] {
+    if (!current_.isEmpty()) emit grade_wanted(current_);
+  });
   connect(take_in_, &QPushButton::clicked, this, &BagsPage::take_into_stock);
   auto* measure_button = new QPushButton(tr("Meas&ure..."), details);
   measure_button->setObjectName(QStringLiteral("bag_measure"));

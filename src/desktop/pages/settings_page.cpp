@@ -361,7 +361,7 @@ void SettingsPage::add_sieve_set() {
   SieveSet set;
   set.name = tr("my sieves").toStdString();
   for (const char* mm : {"8", "5.6", "4", "2.8", "2", "1.4", "1"}) set.sieves.push_back({*parse_aperture(mm), {}});
-  book_->add(set, tr("set of sieves"));
+  book_->add(set, tr("set of sieves %1").arg(to_qt(set.name)));
   if (sets_->rowCount() == 0) return;
   sets_->setCurrentCell(sets_->rowCount() - 1, openings_column);
   sets_->setFocus();

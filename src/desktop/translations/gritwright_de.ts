@@ -8722,10 +8722,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>meine Siebe</translation>
     </message>
     <message>
-        <source>set of sieves</source>
-        <translation>Siebsatz</translation>
-    </message>
-    <message>
         <source>set of sieves %1</source>
         <translation>Siebsatz %1</translation>
     </message>

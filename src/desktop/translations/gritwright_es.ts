@@ -8722,10 +8722,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>mis tamices</translation>
     </message>
     <message>
-        <source>set of sieves</source>
-        <translation>juego de tamices</translation>
-    </message>
-    <message>
         <source>set of sieves %1</source>
         <translation>juego de tamices %1</translation>
     </message>

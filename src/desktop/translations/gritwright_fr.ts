@@ -8722,10 +8722,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>mes tamis</translation>
     </message>
     <message>
-        <source>set of sieves</source>
-        <translation>jeu de tamis</translation>
-    </message>
-    <message>
         <source>set of sieves %1</source>
         <translation>jeu de tamis %1</translation>
     </message>

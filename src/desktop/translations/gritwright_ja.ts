@@ -8699,10 +8699,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>自分のふるい</translation>
     </message>
     <message>
-        <source>set of sieves</source>
-        <translation>ふるいの組</translation>
-    </message>
-    <message>
         <source>set of sieves %1</source>
         <translation>ふるいの組 %1</translation>
     </message>
