@@ -32,6 +32,7 @@
 #include "text.hpp"
 #include "theme.hpp"
 #include "translation.hpp"
+#include "widgets/whole_choice.hpp"
 #include "widgets/whole_hint.hpp"
 
 namespace gritwright::desktop {
@@ -112,6 +113,7 @@ int run_desktop(int argc, char** argv) {
   use_language(application, language_asked_for(QApplication::arguments()).value_or(settings.language));
   show_labels_plainly(application);
   show_whole_hints(application);
+  show_whole_choices(application);
   QCommandLineParser parser;
   parser.setApplicationDescription(QApplication::translate("Application", "Grading, mixes and pots for trees in shallow containers"));
   parser.addHelpOption();

@@ -1,6 +1,8 @@
 // What gives way where large text has little room, and what must not.
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -9,6 +11,7 @@
 #include <QTableView>
 #include <QTableWidget>
 #include <QToolButton>
+#include <QToolTip>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -207,4 +210,28 @@ TEST_CASE("A hint that has no room in its field is not shown cut off, but as the
   settle();
   CHECK(is_shown());
   CHECK(field.toolTip().isEmpty());
+}
+
+TEST_CASE("A choice that has no room in its box is its tip, and the list it opens is as wide as the longest", "[large_text]") {
+  QWidget window;
+  window.resize(600, 200);
+  QComboBox box(&window);
+  box.setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  box.addItems({QStringLiteral("short"), QStringLiteral("TR-08 street maple Acer palmatum, the one by the wall")});
+  box.setGeometry(0, 0, 140, 28);
+  window.show();
+  settle();
+  const auto tip = [&] {
+    QToolTip::hideText();
+    QHelpEvent ask(QEvent::ToolTip, {5, 5}, box.mapToGlobal(QPoint(5, 5)));
+    QApplication::sendEvent(&box, &ask);
+    return QToolTip::text();
+  };
+  CHECK(tip().isEmpty());
+  box.setCurrentIndex(1);
+  CHECK(tip() == box.itemText(1));
+  box.showPopup();
+  settle();
+  CHECK(box.view()->viewport()->width() >= box.view()->sizeHintForColumn(0));
+  box.hidePopup();
 }

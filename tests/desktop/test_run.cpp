@@ -16,6 +16,7 @@
 #include "support/no_network.hpp"
 #include "theme.hpp"
 #include "translation.hpp"
+#include "widgets/whole_choice.hpp"
 #include "widgets/whole_hint.hpp"
 
 namespace {
@@ -35,6 +36,7 @@ class WindowTestRun : public Catch::TestEventListenerBase {
     gritwright::desktop::install_translations(*application_, QLocale(QLocale::English));
     gritwright::desktop::show_labels_plainly(*application_);
     gritwright::desktop::show_whole_hints(*application_);
+    gritwright::desktop::show_whole_choices(*application_);
     gritwright::desktop::apply_theme(*application_, gritwright::desktop::Theme::light, 100);
     // A printer is asked for by the socket of this machine, never over a network.
     qputenv("CUPS_SERVER", "/run/cups/cups.sock");
