@@ -263,6 +263,8 @@ void RecordPages::keep_fractions() {
     // A bag that was never taken in gives nothing away before it is.
     if (auto received = arrival_of(from, *bag, view.day)) change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(*std::move(received))});
   }
+  // What was weighed beyond what went in came out of no bag.
+  const double gain = view.loss ? std::max(0.0, -view.loss->value()) : 0;
   int number = 1;
   for (Fraction& fraction : fractions_of(view, *bag, bag_id)) {
     RecordRef tub;
@@ -272,7 +274,7 @@ void RecordPages::keep_fractions() {
     const Mass mass = *fraction.dry_mass;
     change.edits.push_back({tub, 0, Record(std::move(fraction))});
     booked(tub, StockReason::screened_into, mass, from);
-    booked(from, StockReason::screened_out_of, mass * -1.0, tub);
+    booked(from, StockReason::screened_out_of, mass * (-1.0 / (1 + gain)), tub);
   }
   // What went up as dust is no longer in the bag either.
   if (view.loss && view.loss->value() > 0) booked(from, StockReason::spilt, *view.screened * -view.loss->value(), from);

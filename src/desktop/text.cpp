@@ -23,7 +23,19 @@ QString to_typed(const std::string& text) {
   return to_qt(text).replace(number, QStringLiteral("\\1%1\\2").arg(QLocale().decimalPoint()));
 }
 
-QString to_local(const std::string& text) { return with_units_kept(to_typed(text)); }
+namespace {
+
+/// Days as lists show them.
+QString with_local_days(QString text) {
+  static const QRegularExpression day(QStringLiteral("(?<![0-9-])[0-9]{4}-[0-9]{2}-[0-9]{2}(?![0-9-])"));
+  if (text.count(u'-') < 2) return text;
+  for (auto found = day.match(text); found.hasMatch(); found = day.match(text, found.capturedStart() + 1)) text.replace(found.capturedStart(), found.capturedLength(), day_text(found.captured().toStdString()));
+  return text;
+}
+
+}  // namespace
+
+QString to_local(const std::string& text) { return with_units_kept(with_local_days(to_typed(text))); }
 
 QString with_units_kept(QString text) {
   constexpr std::array<QStringView, 16> units{u"mm", u"cm", u"cm2", u"g/L", u"g", u"kg", u"mL", u"L", u"%", u"in", u"in2", u"oz", u"lb", u"lb/ft3", u"qt", u"meq/L"};
@@ -69,7 +81,9 @@ QString number_text(double value, int significant_digits) {
 
 QString day_text(const std::string& iso) {
   const QDate day = QDate::fromString(to_qt(iso), Qt::ISODate);
-  return day.isValid() ? QLocale().toString(day, QLocale::ShortFormat) : to_qt(iso);
+  // Two digits of a year are read as of this century.
+  const bool is_told_by_two_digits = day.year() >= 2000 && day.year() <= 2099;
+  return day.isValid() && is_told_by_two_digits ? QLocale().toString(day, QLocale::ShortFormat) : to_qt(iso);
 }
 
 std::string typed_day(const QString& text) {

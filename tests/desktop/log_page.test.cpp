@@ -21,6 +21,7 @@
 #include "pages/trees_tab.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
+#include "text.hpp"
 #include "widgets/record_list_side.hpp"
 
 using namespace gritwright;
@@ -78,7 +79,7 @@ TEST_CASE("An old day stays for the lines of one sitting, and whoever comes back
   OpenWindow open;
   open.trigger("action_write_down");
   auto* day = open.find<QLineEdit>("log_day");
-  const QString now = QString::fromStdString(today());
+  const QString now = day_text(today());
   CHECK(day->text() == now);
   day->setText(QStringLiteral("2024-11-30"));
   open.type(QStringLiteral("first frost"));

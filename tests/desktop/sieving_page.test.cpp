@@ -448,6 +448,41 @@ TEST_CASE("The key of the page on screen goes to its first field", "[sieving_pag
   CHECK(open.window.sieving_page().isAncestorOf(first));
 }
 
+TEST_CASE("Fractions that weigh a trifle more than what went in leave nothing of the bag, and no screening of less than nothing", "[sieving_page][regression]") {
+  OpenWindow open;
+  const QString bag = dusty_bag(open);
+  open.trigger("action_show_screening");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  auto* table = open.find<QTableWidget>("screening_table");
+  const char* weighed[] = {"1400", "3500", "2101"};
+  for (int row = 0; row < 3; ++row) table->item(row, 4)->setText(QString::fromLatin1(weighed[row]));
+  open.trigger("action_keep_fractions");
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 3);
+  const auto left = open.record->workbook().stock_of({RecordKind::bag, bag.toStdString()});
+  REQUIRE(left);
+  CHECK_THAT(in_g(*left), WithinAbs(0, 1e-6));
+  for (const ScreeningRow& row : screening_view(open.bench).rows) CHECK((!row.amount.dry_mass || in_g(*row.amount.dry_mass) >= 0));
+}
+
+TEST_CASE("Boxes stand as near their labels as before once large text is put away", "[large_text][sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  QApplication::processEvents();
+  const auto places = [&] {
+    for (int round = 0; round < 4; ++round) QApplication::processEvents();
+    std::vector<int> all;
+    for (const char* name : {"sheet_chooser", "bag_chooser", "sieve_set_chooser"}) all.push_back(open.find<QWidget>(name)->x());
+    return all;
+  };
+  const std::vector<int> before = places();
+  {
+    const LargeText large(200);
+    CHECK(places() != before);
+  }
+  CHECK(places() == before);
+}
+
 TEST_CASE("A figure in an open cell of the screening is on the bench with every sign, and one undo takes it back", "[sieving_page][regression]") {
   OpenWindow open;
   dusty_bag(open);

@@ -24,6 +24,7 @@
 #include "record_pages.hpp"
 #include "settings.hpp"
 #include "support.hpp"
+#include "text.hpp"
 #include "widgets/record_list_side.hpp"
 
 using namespace gritwright;
@@ -799,7 +800,7 @@ TEST_CASE("What is written down of one tree begins anew for the next, from today
   field("tree_repotted_note")->setText(QStringLiteral("half a note"));
   trees.list().show_record(younger);
   CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("half a note")));
-  CHECK(field("tree_seen_day")->text() == to_qt(today()));
+  CHECK(field("tree_seen_day")->text() == day_text(today()));
   CHECK(field("tree_repotted_day")->text().isEmpty());
   CHECK(field("tree_repotted_note")->text().isEmpty());
   CHECK(open.find<QComboBox>("tree_repotted_pot")->currentIndex() == 0);

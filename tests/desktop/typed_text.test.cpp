@@ -69,7 +69,10 @@ TEST_CASE("A day can be typed with single digits, or as lists show it in any lan
   for (const QLocale& locale : {QLocale::c(), QLocale(QLocale::German), QLocale(QLocale::English, QLocale::UnitedStates), QLocale(QLocale::French), QLocale(QLocale::Spanish), QLocale(QLocale::Japanese)}) {
     QLocale::setDefault(locale);
     INFO(locale.name().toStdString());
-    for (const char* day : {"2026-11-29", "2026-03-04", "2031-12-01"}) CHECK(typed_day(day_text(day)) == day);
+    for (const char* day : {"2026-11-29", "2026-03-04", "2031-12-01", "1998-05-01"}) CHECK(typed_day(day_text(day)) == day);
+    // In a sentence or a table, too; a lot mark is none.
+    CHECK(to_local("Trees due by 2026-03-14") == QStringLiteral("Trees due by ") + day_text("2026-03-14"));
+    CHECK(to_local("lot 12026-03-145") == QStringLiteral("lot 12026-03-145"));
   }
   QLocale::setDefault(before);
   for (const char* dotted : {"29.11.2026", "29. 11. 2026"}) CHECK(typed_day(QLatin1String(dotted)) == "2026-11-29");

@@ -214,9 +214,11 @@ TEST_CASE("Owned sieves are typed as one line, in any order, and what can't be r
   table->item(0, 0)->setText(QStringLiteral("riddles"));
   CHECK(open.record->workbook().all<SieveSet>()[0].record.name == "riddles");
   CHECK(table->item(0, 1)->text() == QStringLiteral("8 four"));
+  CHECK_FALSE(open.find<QLabel>("settings_sieves_fault")->text().isEmpty());
   table->item(0, 1)->setText(QStringLiteral("8 4"));
   CHECK(open.record->workbook().all<SieveSet>()[0].record.sieves.size() == 2);
   CHECK(table->item(0, 1)->text() == QStringLiteral("8 4"));
+  CHECK(open.find<QLabel>("settings_sieves_fault")->text().isEmpty());
 }
 
 TEST_CASE("A set of sieves says how wide they are, refuses what is no width, and is removed by Delete and put back by undo", "[window]") {

@@ -89,7 +89,7 @@ ScreeningView screening_view(const Bench& bench) {
   Faults mass_faults;
   FieldReader read(mass_faults);
   if (const auto mass = read.mass(typed.screened, "/screened")) view.screened = mass->mass;
-  else if (typed.screened.trimmed().isEmpty()) view.screened = bench.surroundings().stock;
+  else if (const auto& stock = bench.surroundings().stock; typed.screened.trimmed().isEmpty() && stock && *stock > Mass{}) view.screened = stock;
   view.screened_fault = sentences(mass_faults, units);
   view.day = typed.day.trimmed().isEmpty() ? today() : typed_day(typed.day);
   if (!QDate::fromString(to_qt(view.day), Qt::ISODate).isValid()) view.day_fault = sentence_text(Problem{"date.not-a-day", {}, {{"text", view.day}}}, units);

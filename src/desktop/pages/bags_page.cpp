@@ -387,7 +387,7 @@ void BagsPage::add_paper_rows() {
                 });
               }});
   form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like 2026-03-14"),
-              editor_.shown([](const Bag& b) { return to_qt(b.received.value_or("")); }), [this](const QString& text) {
+              editor_.shown([](const Bag& b) { return day_text(b.received.value_or("")); }), [this](const QString& text) {
                 return editor_.save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(typed_day(text)); });
               }});
   form_->add({QStringLiteral("bag_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), editor_.shown([](const Bag& b) { return to_qt(b.note); }),
@@ -405,7 +405,7 @@ void BagsPage::add_reclaimed_rows() {
               editor_.shown([](const Bag& b) { return b.reclaimed && b.reclaimed->mix ? to_qt(b.reclaimed->mix->text) : QString(); }),
               [this](const QString& text) { return set_reclaimed_mix(text); }, is_reclaimed});
   form_->add({QStringLiteral("bag_reclaimed_day"), tr("Taken back on"), Kind::words, tr("a day like 2026-03-14"),
-              editor_.shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->day.value_or("")) : QString(); }),
+              editor_.shown([](const Bag& b) { return b.reclaimed ? day_text(b.reclaimed->day.value_or("")) : QString(); }),
               [this](const QString& text) {
                 return editor_.save(tr("day"), [&](Bag& b) {
                   if (b.reclaimed) b.reclaimed->day = text.trimmed().isEmpty() ? std::nullopt : std::optional(typed_day(text));

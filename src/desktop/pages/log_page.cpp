@@ -153,7 +153,7 @@ QWidget* LogPage::tools(QWidget* parent) {
 
 QWidget* LogPage::writing_line(QWidget* parent) {
   auto* line = new FlowLine(parent);
-  day_ = labelled(line, "log_day", tr("&Day"), tr("like 2026-03-14"), 0, QStringLiteral("0000-00-00"));
+  day_ = labelled(line, "log_day", tr("&Day"), tr("like 2026-03-14"), 0, widest_day());
   put_today();
   connect(day_, &QLineEdit::textEdited, this, [this] { day_put_.clear(); });
   day_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
@@ -304,7 +304,7 @@ void LogPage::refresh_links() {
 }
 
 void LogPage::put_today() {
-  day_put_ = to_qt(today());
+  day_put_ = day_text(today());
   day_->setText(day_put_);
 }
 

@@ -347,10 +347,13 @@ void SettingsPage::read_sets() {
 
 // What can't be read stays to be put right; the set is as it was.
 void SettingsPage::show_refused() {
+  QStringList sentences;
+  for (const auto& [place, refused] : refused_) sentences << refused.sentence;
+  fault_->setText(semicolon_list(sentences));
   for (int row = 0; row < sets_->rowCount(); ++row) {
     for (int column = 0; column < sets_->columnCount(); ++column) {
       const auto refused = refused_.find({shown_sets_[static_cast<std::size_t>(row)].id.text, column});
-      if (refused != refused_.end()) sets_->item(row, column)->setText(refused->second);
+      if (refused != refused_.end()) sets_->item(row, column)->setText(refused->second.text);
       sets_->item(row, column)->setBackground(refused != refused_.end() ? QBrush(current_colours().fault_fill) : QBrush());
     }
   }
@@ -370,7 +373,6 @@ void SettingsPage::add_sieve_set() {
 void SettingsPage::remove_sieve_set(int row) {
   if (book_ == nullptr || row < 0 || row >= static_cast<int>(shown_sets_.size())) return;
   const Stored<SieveSet> set = shown_sets_[static_cast<std::size_t>(row)];
-  fault_->clear();
   std::erase_if(refused_, [&](const auto& one) { return one.first.first == set.id.text; });
   if (book_->remove(set, tr("set of sieves %1").arg(to_qt(set.record.name)))) emit book_->told(tr("%1 is no longer among your sieves; undo brings it back.").arg(to_qt(set.record.name)));
 }
@@ -397,9 +399,8 @@ void SettingsPage::take_cell(int row, int column) {
   if (problems.empty()) append(problems, check(now));
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem);
-  fault_->setText(semicolon_list(sentences));
   if (problems.empty()) refused_.erase({was.id.text, column});
-  else refused_[{was.id.text, column}] = text;
+  else refused_[{was.id.text, column}] = {text, semicolon_list(sentences)};
   if (problems.empty()) book_->replace(was, now, tr("set of sieves %1").arg(to_qt(now.name)));
   filling_ = true;
   show_refused();

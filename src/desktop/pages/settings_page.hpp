@@ -69,7 +69,11 @@ class SettingsPage : public QWidget {
   QTableWidget* sets_ = nullptr;
   ColumnScroll* scroll_ = nullptr;
   QLabel* fault_ = nullptr;
-  std::map<std::pair<std::string, int>, QString> refused_;  ///< what was typed of a set into a column and can't be read, until it is put right
+  struct Refused {
+    QString text;
+    QString sentence;
+  };
+  std::map<std::pair<std::string, int>, Refused> refused_;  ///< what was typed of a set into a column and can't be read, until it is put right
   std::vector<Stored<SieveSet>> shown_sets_;
   bool filling_ = false;
 };

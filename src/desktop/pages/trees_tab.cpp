@@ -29,6 +29,7 @@
 #include "widgets/gone_notice.hpp"
 #include "widgets/history_table.hpp"
 #include "widgets/kept_line.hpp"
+#include "widgets/list_fit.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/tree_air_note.hpp"
@@ -39,7 +40,6 @@ namespace {
 
 constexpr int looked_at = -1;  // beside the conditions
 constexpr qsizetype bare_rooted_column = 6;
-QString widest_day() { return QStringLiteral("0000-00-00"); }
 QString no_text() { return QStringLiteral("\u2013"); }
 
 Result<double> tree_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
@@ -252,7 +252,7 @@ void TreesTab::add_season_rows() {
   form_->add({QStringLiteral("tree_ready"), tr("Ready when"), Kind::words, tr("as buds swell"), editor_.shown([](const Tree& t) { return to_qt(t.window.ready_when); }),
               editor_.words(tr("window"), [](Tree& t, std::string text) { t.window.ready_when = std::move(text); })});
   const auto day_row = [this](const char* name, const QString& label, const QString& hint, auto place, auto read) {
-    form_->add({QString::fromLatin1(name), label, Kind::words, hint, editor_.shown([place](const Tree& t) { return to_qt(place(t).value_or("")); }),
+    form_->add({QString::fromLatin1(name), label, Kind::words, hint, editor_.shown([place](const Tree& t) { return day_text(place(t).value_or("")); }),
                 editor_.words(label, [place, read](Tree& t, const std::string& text) { place(t) = text.empty() ? std::nullopt : std::optional(read(to_qt(text))); })});
   };
   day_row("tree_opens", tr("Window opens"), tr("month and day, like 03-01"), [](auto& t) -> auto& { return t.window.opens; }, typed_month_day);
@@ -297,7 +297,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   seen_ = history_table(box, "tree_seen_table", tr("The tree's condition, newest first"), {tr("day"), tr("condition"), tr("note")}, tr("condition"));
   layout->addWidget(seen_, 1);
   seen_day_ = entry(box, "tree_seen_day", tr("Day it was seen"), tr("like 2026-03-14"));
-  seen_day_->setText(to_qt(today()));
+  seen_day_->setText(day_text(today()));
   seen_as_ = choice(box, "tree_seen_as", tr("Condition"));
   for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) seen_as_->addItem(condition_word(condition), static_cast<int>(condition));
   seen_as_->addItem(tr("looked at for repotting"), looked_at);
@@ -380,7 +380,7 @@ void TreesTab::begin_entries() {
   }
   if (!typed.isEmpty() && !entries_of_.isEmpty()) emit book_.told(tr("Begun for tree %1, and waits there: %2").arg(entries_of_, semicolon_list(typed)));
   entries_of_ = list_->current();
-  seen_day_->setText(to_qt(today()));
+  seen_day_->setText(day_text(today()));
   for (const auto& [line, field] : {std::pair{seen_kept_, "tree_seen_note"}, std::pair{repotted_kept_, "tree_repotted_note"}, std::pair{repotted_day_kept_, "tree_repotted_day"}})
     line->hold_under(kept_under(field));
   for (const auto& [choice, field] : {std::pair{seen_as_kept_, "tree_seen_as"}, std::pair{repotted_pot_kept_, "tree_repotted_pot"}, std::pair{repotted_mix_kept_, "tree_repotted_mix"}})

@@ -41,7 +41,11 @@ void FlowLine::add(const QString& label, QWidget* field, int stretch, const QStr
 
 void FlowLine::give_room(const Piece& piece) const {
   constexpr int around_text = 16;
-  if (piece.label != nullptr) piece.label->setMinimumWidth(piece.label->sizeHint().width() + lost_kerning);
+  if (piece.label != nullptr) {
+    // Its hint is never below what it had before.
+    piece.label->setMinimumWidth(0);
+    piece.label->setMinimumWidth(piece.label->sizeHint().width() + lost_kerning);
+  }
   if (!piece.widest.isEmpty()) piece.field->setMinimumWidth(fontMetrics().horizontalAdvance(piece.widest) + around_text);
 }
 
