@@ -271,10 +271,10 @@ TEST_CASE("The next repotting follows from the last by the group's interval, unl
   retype(open, "tree_repotted_day", QStringLiteral("2024-02-29"));
   open.find<QPushButton>("tree_repotted_keep")->click();
   // Conifers: 3 to 5 years, common practice.
-  CHECK(open.find<QLabel>("tree_due_text")->text().contains(QStringLiteral("2027-02-28")));
-  CHECK(open.find<QLabel>("tree_due_text")->text().contains(QStringLiteral("2029-02-28")));
+  CHECK(open.find<QLabel>("tree_due_text")->text().contains(day_text("2027-02-28")));
+  CHECK(open.find<QLabel>("tree_due_text")->text().contains(day_text("2029-02-28")));
   retype(open, "tree_due", QStringLiteral("2026-04-01"));
-  CHECK(open.find<QLabel>("tree_due_text")->text().contains(QStringLiteral("2026-04-01")));
+  CHECK(open.find<QLabel>("tree_due_text")->text().contains(day_text("2026-04-01")));
 }
 
 TEST_CASE("A repotting on a day that is none is refused and nothing is written", "[trees_page][refuses]") {

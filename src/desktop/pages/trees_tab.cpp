@@ -522,8 +522,8 @@ void TreesTab::refresh() {
   const int age = tree.since_year ? QDate::currentDate().year() - *tree.since_year : -1;
   title_->setText(age >= 0 ? tr("Tree %1, %2 years").arg(list_->current()).arg(age) : tr("Tree %1").arg(list_->current()));
   const auto due = next_repotting(tree);
-  if (due && tree.due) due_->setText(tr("Next repotting: %1, as you set it.").arg(to_qt(due->to)));
-  else if (due) due_->setText(tr("Next repotting by the group's interval: from %1, by %2 at the latest (common practice; look at it first).").arg(to_qt(due->from), to_qt(due->to)));
+  if (due && tree.due) due_->setText(tr("Next repotting: %1, as you set it.").arg(day_text(due->to)));
+  else if (due) due_->setText(tr("Next repotting by the group's interval: from %1, by %2 at the latest (common practice; look at it first).").arg(day_text(due->from), day_text(due->to)));
   else due_->setText(tree.group ? tr("Next repotting: \u2013 (it has no last repotting, or its group has no interval)") : tr("Next repotting: \u2013 (choose its group and write down the last repotting)"));
   air_->show_tree(tree);
   refresh_seen(tree);
