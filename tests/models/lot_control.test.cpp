@@ -5,6 +5,8 @@
 #include <numbers>
 #include <random>
 
+#include "gritwright/models/bag_verdict.hpp"
+
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
 
