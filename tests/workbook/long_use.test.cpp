@@ -73,7 +73,7 @@ struct SeasonCost {
   double bytes = 0;  ///< by which the export of everything grew
 };
 
-class Nursery {
+class NurseryInUse {
  public:
   void season(int number) {
     season_ = number;
@@ -349,7 +349,7 @@ class Nursery {
   std::vector<Id<MixVersion>> last_mixes_;
 };
 
-void check_ledger(const Nursery& nursery) {
+void check_ledger(const NurseryInUse& nursery) {
   double on_hand = 0;
   for (const auto& [holder, grams] : nursery.books_g) {
     INFO(holder.id);
@@ -362,7 +362,7 @@ void check_ledger(const Nursery& nursery) {
   CHECK_THAT(nursery.received_g - nursery.gone_g, WithinAbs(on_hand, 0.01));
 }
 
-void check_traces(const Nursery& nursery) {
+void check_traces(const NurseryInUse& nursery) {
   std::map<RecordRef, std::set<RecordRef>> trees_of;
   for (const auto& [tree, bags] : nursery.bags_of) {
     for (const RecordRef& bag : bags) trees_of[bag].insert(tree);
@@ -392,7 +392,7 @@ namespace {
 
 /// What each of `seasons` seasons cost; everything is checked at the end of each.
 std::vector<SeasonCost> run_seasons(int seasons) {
-  Nursery nursery;
+  NurseryInUse nursery;
   std::vector<SeasonCost> costs;
   double before = 0;
   for (int season = 0; season < seasons; ++season) {
