@@ -10,6 +10,8 @@
 
 #include "gritwright/formats/record_file.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/models/repeated_sieving.hpp"
+#include "gritwright/models/screening.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "main_window.hpp"
 #include "models/find_problem.hpp"
@@ -30,40 +32,6 @@
 namespace gritwright::desktop {
 
 namespace {
-
-/// As it would be written down: what went over other units differs in its last binary digit.
-bool same_weighing(const SieveTest& a, const SieveTest& b) {
-  const SieveSheet one = sheet_of(a);
-  const SieveSheet other = sheet_of(b);
-  return one.rows == other.rows && one.pan == other.pan && one.dry_mass == other.dry_mass;
-}
-
-/// Whether one is the other put right: more than half of all that was weighed is the same to the last digit.
-bool is_corrected(const SieveTest& kept, const SieveTest& now) {
-  const SieveSheet before = sheet_of(kept);
-  const SieveSheet after = sheet_of(now);
-  int weighed = 0;
-  int same = 0;
-  const auto compare = [&](const QString& was, const QString& is) {
-    if (is.isEmpty() || is == QStringLiteral("0")) return;
-    ++weighed;
-    same += was == is ? 1 : 0;
-  };
-  for (const PanText& row : after.rows) {
-    const auto was = std::ranges::find_if(before.rows, [&](const PanText& one) { return is_same_opening(one.aperture, row.aperture); });
-    compare(was != before.rows.end() ? was->retained : QString(), row.retained);
-  }
-  compare(before.pan.retained, after.pan.retained);
-  compare(before.dry_mass, after.dry_mass);
-  return 2 * same > weighed;
-}
-
-/// Also of what is known of the sample beside that.
-bool same_test(const SieveTest& a, const SieveTest& b) {
-  const SieveSheet one = sheet_of(a);
-  const SieveSheet other = sheet_of(b);
-  return same_weighing(a, b) && one.sieve_diameter == other.sieve_diameter && one.moisture == other.moisture && one.washed_dry_mass == other.washed_dry_mass;
-}
 
 constexpr QLatin1String no_parts("0");
 
@@ -182,22 +150,22 @@ int RecordPages::save_tests(const QString& bag, const ComponentSheet& component,
     for (std::size_t i = first; i < kept.size(); ++i) on_the_sheet.insert(kept[i].id.text);
   int replicate = 0;
   for (SieveTest& sample : samples) {
-    auto already = std::ranges::find_if(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, sample); });
-    const auto is_put_right = [&](const Stored<RecordedSieveTest>& one) { return on_the_sheet.contains(one.id.text) && is_corrected(one.record.test, sample); };
-    if (already == kept.end()) already = std::ranges::find_if(kept, is_put_right);
+    auto already = std::ranges::find_if(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighings(one.record.test, sample); });
+    const auto corrected = [&](const Stored<RecordedSieveTest>& one) { return on_the_sheet.contains(one.id.text) && is_put_right(one.record.test, sample); };
+    if (already == kept.end()) already = std::ranges::find_if(kept, corrected);
     replicate = already != kept.end() ? already->record.replicate : replicate + 1;
     if (already != kept.end()) {
       const Stored<RecordedSieveTest> was = *already;
       kept.erase(already);
-      if (same_test(was.record.test, sample)) continue;
-      RecordedSieveTest corrected = was.record;
-      corrected.test = std::move(sample);
-      corrected.test.material = was.record.test.material;
-      corrected.test.lot = was.record.test.lot;
-      corrected.test.date = was.record.test.date;
-      corrected.test.bulk_density = was.record.test.bulk_density;
-      corrected.test.particle_density = was.record.test.particle_density;
-      change.edits.push_back({ref_to(was.id), was.revision, Record(std::move(corrected))});
+      if (same_sieving(was.record.test, sample)) continue;
+      RecordedSieveTest now = was.record;
+      now.test = std::move(sample);
+      now.test.material = was.record.test.material;
+      now.test.lot = was.record.test.lot;
+      now.test.date = was.record.test.date;
+      now.test.bulk_density = was.record.test.bulk_density;
+      now.test.particle_density = was.record.test.particle_density;
+      change.edits.push_back({ref_to(was.id), was.revision, Record(std::move(now))});
       continue;
     }
     RecordedSieveTest record;
@@ -263,8 +231,6 @@ void RecordPages::keep_fractions() {
     // A bag that was never taken in gives nothing away before it is.
     if (auto received = arrival_of(from, *bag, view.day)) change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(*std::move(received))});
   }
-  // What was weighed beyond what went in came out of no bag.
-  const double gain = view.loss ? std::max(0.0, -view.loss->value()) : 0;
   int number = 1;
   for (Fraction& fraction : fractions_of(view, *bag, bag_id)) {
     RecordRef tub;
@@ -274,7 +240,7 @@ void RecordPages::keep_fractions() {
     const Mass mass = *fraction.dry_mass;
     change.edits.push_back({tub, 0, Record(std::move(fraction))});
     booked(tub, StockReason::screened_into, mass, from);
-    booked(from, StockReason::screened_out_of, mass * (-1.0 / (1 + gain)), tub);
+    booked(from, StockReason::screened_out_of, -out_of_bag(mass, view.loss.value_or(Loss{})), tub);
   }
   // What went up as dust is no longer in the bag either.
   if (view.loss && view.loss->value() > 0) booked(from, StockReason::spilt, *view.screened * -view.loss->value(), from);
@@ -361,7 +327,7 @@ bool RecordPages::has_unkept_test(std::size_t index) const {
   if (!of) return true;
   const auto kept = book_.workbook().sieve_tests_of(*of);
   return !std::ranges::all_of(samples, [&](const std::optional<SieveTest>& sample) {
-    return sample && std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_test(one.record.test, *sample); });
+    return sample && std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_sieving(one.record.test, *sample); });
   });
 }
 

@@ -128,6 +128,13 @@ Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const Ver
   return estimate;
 }
 
+LooseShare usable_at_openings_of(const BagVerdict& verdict, const Grading& grading, const PackingDensityOf& packing) {
+  if (verdict.openings.empty()) return LooseShare(1);
+  const auto opening = [&](Aperture end) { return std::ranges::find(verdict.openings, end) != verdict.openings.end() ? std::optional(end) : std::nullopt; };
+  const auto kept = keep({grading, MassShare(0)}, verdict.band, opening(verdict.band.to), opening(verdict.band.from), {}, packing);
+  return kept ? usable_of(kept->fraction) : LooseShare(0);
+}
+
 Band snapped(const Band& band, std::span<const Aperture> owned) {
   if (owned.empty()) return band;
   // Half a step of the R20/3 series; a sieve further off is another sieve, not the one that was meant.

@@ -91,13 +91,6 @@ void settle_ends(const Grading& nominal, Grading& drawn) {
   if (nominal.points.back().passing == Passing(1)) drawn.points.back().passing = Passing(1);
 }
 
-/// Of a litre screened at just these openings; a draw's own verdict could name others.
-double usable_at(std::span<const Aperture> openings, const Grading& grading, const Band& wanted, const PackingDensityOf& packing) {
-  if (openings.empty()) return 1;
-  const ScreenedFraction kept = screen(grading, openings, {}, packing).value().fractions[openings.front() == wanted.to ? 1 : 0];
-  return kept.loose_per_loose ? kept.loose_per_loose->value() : kept.share.value();
-}
-
 /// As band_share() of a draw with settled ends.
 double band_of(const Grading& nominal, const Grading& drawn, const Band& band) {
   const auto share = band_share(drawn, band);
@@ -257,7 +250,8 @@ std::optional<VerdictRanges> verdict_ranges(const SievedGrading& sieved, const B
                  in_band[i] = verdict.in_band.value();
                  finer[i] = verdict.finer.value();
                  coarser[i] = verdict.coarser.value();
-                 usable[i] = usable_at(reached.value->openings, grading, wanted, packing);
+                 // Of the openings that are told; a draw's own verdict could name others.
+                 usable[i] = usable_at_openings_of(*reached.value, grading, packing).value();
                  same[i] = verdict.verdict == reached.value->verdict ? 1 : 0;
                }
              });

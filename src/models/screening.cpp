@@ -216,4 +216,6 @@ Loss screening_loss(Mass screened, std::span<const Mass> weighed) {
   return Loss((screened - sum) / screened);
 }
 
+Mass out_of_bag(Mass weighed, Loss loss) { return weighed / (1 + std::max(0.0, -loss.value())); }
+
 }  // namespace gritwright

@@ -225,3 +225,13 @@ TEST_CASE("What the fractions of a bag amount to adds up to the bag", "[screenin
   CHECK(screening_loss(mass_g(7000), masses).value() > 0);
   CHECK_FALSE(fraction_amounts(*screened, {}, {}).front().dry_mass);
 }
+
+TEST_CASE("What leaves a bag for its fractions adds up to no more than went in", "[screening]") {
+  const Mass screened = mass_g(1000);
+  for (const double more : {1.0, 1.05, 0.9}) {
+    const std::vector<Mass> weighed{mass_g(400 * more), mass_g(600 * more)};
+    const Loss loss = screening_loss(screened, weighed);
+    const double out_g = in_g(out_of_bag(weighed[0], loss) + out_of_bag(weighed[1], loss));
+    CHECK_THAT(out_g, WithinAbs(more > 1 ? 1000 : 1000 * more, 1e-9));
+  }
+}

@@ -71,4 +71,7 @@ struct FractionAmount {
 /// Mass that went in and did not come out, as a share of what went in; negative for a gain. Precondition: `screened` > 0.
 [[nodiscard]] Loss screening_loss(Mass screened, std::span<const Mass> weighed);
 
+/// What left the bag for a fraction of this weight: less than it where more was weighed than went in, as that came out of no bag.
+[[nodiscard]] Mass out_of_bag(Mass weighed, Loss loss);
+
 }  // namespace gritwright

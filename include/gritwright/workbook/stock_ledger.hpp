@@ -29,9 +29,10 @@ struct LitreWeight {
 };
 
 /// The dry bulk density of what lies in a bag, bin or fraction: its own, else that of its newest sieve test that has one, else mass by
-/// volume as they were written down; for a fraction without any of these its bag's times the predicted ratio. Litres and grams of the stock are turned into each other by it, everywhere; a catalogue's typical
-/// one only where it is empty.
+/// volume as they were written down; for a fraction without any of these its bag's times the predicted ratio. Litres and grams of the
+/// stock are turned into each other by it, everywhere; a catalogue's typical one only where it is empty.
 [[nodiscard]] std::optional<LitreWeight> litre_weight_of(const OpenWorkbook& workbook, const RecordRef& holder);
+/// The same without where it comes from.
 [[nodiscard]] std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const RecordRef& holder);
 
 /// The stock by the ledger in loose litres, by `bulk_density_of`; empty where stock or density is not known.

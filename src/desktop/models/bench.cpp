@@ -9,7 +9,7 @@ namespace gritwright::desktop {
 namespace {
 
 /// But for what is known of a sample beside its weighing.
-bool same_weighings(SieveSheet a, const SieveSheet& b) {
+bool same_but_for_sample(SieveSheet a, const SieveSheet& b) {
   a.sieve_diameter = b.sieve_diameter;
   a.moisture = b.moisture;
   return a == b;
@@ -51,7 +51,7 @@ void Bench::edit(const QString& what, const QString& place, const std::function<
   if (after == state_) return;
   // Opening a sheet has no place; typing into one has.
   for (std::size_t i = 0; !place.isEmpty() && i < after.components.size() && i < state_.components.size(); ++i) {
-    if (!same_weighings(after.components[i].sheet, state_.components[i].sheet)) drop_prediction(after.components[i].sheet, state_.components[i].sheet);
+    if (!same_but_for_sample(after.components[i].sheet, state_.components[i].sheet)) drop_prediction(after.components[i].sheet, state_.components[i].sheet);
   }
   undo_stack_.push(new ReplaceState(*this, std::move(after), what, place, typing_));
 }
