@@ -32,7 +32,11 @@ int ColumnScroll::whole_height() const {
 
 bool ColumnScroll::eventFilter(QObject* watched, QEvent* event) {
   const bool of_content = watched == widget() && (event->type() == QEvent::LayoutRequest || event->type() == QEvent::FontChange);
+  // It answers a size of the content by another size, and where one asks for the other it would do so for ever.
+  const bool is_resize = watched == widget() && event->type() == QEvent::Resize;
+  if (is_resize && std::exchange(is_resizing_, true)) return false;
   const bool handled = QScrollArea::eventFilter(watched, event);
+  if (is_resize) is_resizing_ = false;
   if (of_content) tell_whole_height();
   // Else every changed text would lay out the whole window.
   if (of_content && (minimumSizeHint().width() != least_width_ || event->type() == QEvent::FontChange)) {

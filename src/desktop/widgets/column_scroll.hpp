@@ -28,6 +28,7 @@ class ColumnScroll : public QScrollArea {
   void tell_whole_height();
 
   int told_height_ = 0;
+  bool is_resizing_ = false;
   std::optional<int> least_width_;  ///< as the page was last told
 };
 

@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
+#include <QMargins>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <initializer_list>
@@ -76,21 +77,41 @@ void FigurePanel::place_row(std::size_t at) {
   grid_->addWidget(row.how, line, 3);
 }
 
-void FigurePanel::place_figures() {
-  constexpr int fewest_signs = 14;
-  int words = 0;
+FigurePanel::Widths FigurePanel::widths() const {
+  Widths all;
   int values = 0;
   int ranges = 0;
   for (const Row& row : rows_) {
     if (row.label->isHidden()) continue;
-    words = std::max(words, fontMetrics().horizontalAdvance(row.label->text()));
+    all.words = std::max(all.words, fontMetrics().horizontalAdvance(row.label->text()));
+    all.longest_word = std::max(all.longest_word, row.label->minimumSizeHint().width());
     values = std::max(values, row.value->minimumWidth());
     if (!row.range->isHidden()) ranges = std::max(ranges, row.range->minimumWidth() + grid_->horizontalSpacing());
   }
-  if (words == 0) return;
-  const int how = rows_.front().how->sizeHint().width() + 2 * grid_->horizontalSpacing();
-  const bool below = contentsRect().width() - layout()->contentsMargins().left() - layout()->contentsMargins().right() - how - values - ranges <
-                     std::min(words, fewest_signs * fontMetrics().averageCharWidth());
+  all.figures = values + ranges;
+  return all;
+}
+
+int FigurePanel::beside_rows() const {
+  const QMargins margins = layout()->contentsMargins();
+  return margins.left() + margins.right() + 2 * frameWidth() + rows_.front().how->sizeHint().width() + 2 * grid_->horizontalSpacing();
+}
+
+QSize FigurePanel::minimumSizeHint() const {
+  const QSize now = QFrame::minimumSizeHint();
+  const Widths needed = widths();
+  if (needed.words == 0) return now;
+  const QMargins margins = layout()->contentsMargins();
+  const int heads = std::max(title_->minimumSizeHint().width(), reason_->isHidden() ? 0 : reason_->minimumSizeHint().width()) + margins.left() + margins.right() + 2 * frameWidth();
+  return {std::max(heads, std::max(needed.longest_word, needed.figures) + beside_rows()), now.height()};
+}
+
+void FigurePanel::place_figures() {
+  constexpr int fewest_signs = 14;
+  const Widths needed = widths();
+  if (needed.words == 0) return;
+  const int room = width() - beside_rows() - needed.figures;
+  const bool below = room < std::max(needed.longest_word, std::min(needed.words, fewest_signs * fontMetrics().averageCharWidth()));
   if (below == below_) return;
   below_ = below;
   for (std::size_t at = 0; at < rows_.size(); ++at) place_row(at);

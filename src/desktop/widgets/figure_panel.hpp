@@ -18,6 +18,8 @@ class FigurePanel : public QFrame {
   explicit FigurePanel(QWidget* parent = nullptr);
 
   void show_group(const FigureGroup& group);
+  /// As with the figures below their words, wherever they stand now: what is around would else go from one width to the other and back.
+  [[nodiscard]] QSize minimumSizeHint() const override;
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -31,10 +33,19 @@ class FigurePanel : public QFrame {
     HowButton* how;
   };
 
+  /// What the rows in sight need beside the edges and the "?".
+  struct Widths {
+    int words = 0;
+    int longest_word = 0;
+    int figures = 0;
+  };
+
   void ensure_rows(std::size_t count);
   void place_row(std::size_t at);
   /// Beside its words, or below them where these would stand one under the other.
   void place_figures();
+  [[nodiscard]] Widths widths() const;
+  [[nodiscard]] int beside_rows() const;
 
   FigureGroup group_;
   QLabel* title_;
