@@ -16,9 +16,11 @@
 #include <algorithm>
 
 #include "models/demonstration_record.hpp"
+#include "pages/mix_page.hpp"
 #include "support.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/find_panel.hpp"
 #include "widgets/list_fit.hpp"
 #include "widgets/record_table.hpp"
 #include "widgets/sieve_table.hpp"
@@ -191,6 +193,31 @@ TEST_CASE("A name in a list that is longer than its column is broken, and its ro
   settle();
   REQUIRE(table.columnWidth(1) < word);
   CHECK(table.rowHeight(0) >= 2 * table.fontMetrics().lineSpacing());
+}
+
+TEST_CASE("The names of grain and pots to choose from are whole, whatever the size of the text", "[large_text][find_parts]") {
+  const int percent = GENERATE(100, 150, 200);
+  OpenWindow open(Start::mixes);
+  open.window.resize(1024, 700);
+  REQUIRE(fill_with_demonstration(*open.record, open.bench.catalogue()).empty());
+  open.window.open_demonstration();
+  const LargeText large(percent);
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) {
+    state.band_from = QStringLiteral("3");
+    state.band_to = QStringLiteral("6");
+  });
+  open.trigger("action_find_parts");
+  open.window.mix_page().find_panel().show_more(true);
+  settle();
+  for (const char* name : {"candidates_table", "further_pots_table"}) {
+    const auto* table = open.find<QTableWidget>(name);
+    REQUIRE(table->rowCount() > 5);
+    constexpr int tick_and_margins = 24;
+    for (int row = 0; row < table->rowCount(); ++row) {
+      INFO(percent << " %, " << name << ": " << table->item(row, 0)->text().toStdString());
+      CHECK(table->rowHeight(row) >= lines_of(*table, table->item(row, 0)->text(), table->columnWidth(0) - tick_and_margins) * table->fontMetrics().lineSpacing());
+    }
+  }
 }
 
 TEST_CASE("A hint that has no room in its field is not shown cut off, but as the field's tip", "[large_text]") {

@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
@@ -10,6 +11,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "column_scroll.hpp"
 #include "field_form.hpp"
@@ -165,6 +167,12 @@ QWidget* FindPanel::more() {
   layout->addLayout(buttons);
   connect(groups, &QPushButton::clicked, this, &FindPanel::groups_wanted);
   connect(wishes_, &WishTable::wish_typed, this, &FindPanel::wish_typed);
+  // The names have what the window leaves.
+  for (const auto& [table, rows] : {std::pair{further_pots_, most_pot_rows}, {candidates_, most_grain_rows}}) {
+    connect(table->horizontalHeader(), &QHeaderView::sectionResized, this, [table = table, rows = rows](int column, int, int width) {
+      if (column == 0) fit_names(*table, rows, width);
+    });
+  }
   connect(further_pots_, &QTableWidget::itemChanged, this, &FindPanel::further_pot_ticked);
   connect(candidates_, &QTableWidget::itemChanged, this, &FindPanel::candidate_typed);
   connect(keep_profile_, &QPushButton::clicked, this, [this] {
@@ -398,6 +406,8 @@ void FindPanel::fit() {
   wishes_->fit();
   fit_typed_table(*further_pots_, most_pot_rows);
   fit_typed_table(*candidates_, most_grain_rows);
+  fit_names(*further_pots_, most_pot_rows, further_pots_->columnWidth(0));
+  fit_names(*candidates_, most_grain_rows, candidates_->columnWidth(0));
 }
 
 void FindPanel::changeEvent(QEvent* event) {

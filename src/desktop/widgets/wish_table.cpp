@@ -1,6 +1,8 @@
 #include "wish_table.hpp"
 
+#include <QFontMetrics>
 #include <QHeaderView>
+#include <QStyle>
 #include <algorithm>
 
 #include "models/typed_text.hpp"
@@ -73,6 +75,24 @@ void fit_typed_table(QTableWidget& table, int most_rows) {
   const int digits = table.fontMetrics().horizontalAdvance(QStringLiteral("000.0")) + 12;
   for (int column = 1; column < table.columnCount(); ++column) table.setColumnWidth(column, std::max(digits, table.columnWidth(column)));
   table.setMinimumWidth(14 * table.fontMetrics().averageCharWidth() + (table.columnCount() - 1) * digits);
+}
+
+void fit_names(QTableWidget& table, int most_rows, int width) {
+  const int line = table.verticalHeader()->defaultSectionSize();
+  const int margin = table.style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, &table) + 1;
+  const int tick = table.style()->pixelMetric(QStyle::PM_IndicatorWidth, nullptr, &table) + 2 * margin;
+  int in_sight = 0;
+  for (int row = 0; row < table.rowCount(); ++row) {
+    const QTableWidgetItem* const name = table.item(row, 0);
+    int needed = line;
+    if (name != nullptr) {
+      const int room = width - 2 * margin - (name->flags().testFlag(Qt::ItemIsUserCheckable) ? tick : 0);
+      needed = std::max(line, table.fontMetrics().boundingRect(QRect(0, 0, room, 10 * line), Qt::TextWordWrap, name->text()).height() + 8);
+    }
+    table.setRowHeight(row, needed);
+    if (row < most_rows) in_sight += needed;
+  }
+  table.setFixedHeight(std::max(in_sight, line) + table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth());
 }
 
 QString wish_label(WishRow row, const std::optional<Band>& band, UnitSystem units) {

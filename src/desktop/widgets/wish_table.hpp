@@ -18,6 +18,8 @@ QTableWidgetItem* typed_cell(QTableWidget& table, int row, int column);
 void set_typed_cell(QTableWidgetItem& item, const QString& text, const QString& fault, bool editable, bool typed);
 /// Columns as wide as a number, and as high as its rows up to `most_rows`, then it scrolls by itself.
 void fit_typed_table(QTableWidget& table, int most_rows);
+/// A row whose name in the first column has no room in one line has more; `width` of that column, which a table still has to take where it is told to resize it.
+void fit_names(QTableWidget& table, int most_rows, int width);
 
 /// What a wish is called; the wanted grain is told where it is known.
 [[nodiscard]] QString wish_label(WishRow row, const std::optional<Band>& band, UnitSystem units);
