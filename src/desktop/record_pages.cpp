@@ -485,13 +485,13 @@ void RecordPages::refresh_choices() {
   ListFilter newest;
   newest.limit = most_choices;
   std::vector<SievingPage::Choice> bags;
-  for (const RecordLine& line : book_.workbook().list(RecordKind::bag, newest)) bags.push_back({to_qt(line.ref.id), QStringLiteral("%1 %2").arg(to_qt(line.ref.id), title_words(line))});
+  for (const RecordLine& line : book_.workbook().list(RecordKind::bag, newest)) bags.push_back({to_qt(line.ref.id), choice_words(line)});
   // Bins and tubs, a tree's used ground and a mix are graded as a bag is.
-  for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1: %2")}, {RecordKind::bin, tr("bin %1: %2")}, {RecordKind::tree, tr("used ground of %1: %2")}, {RecordKind::mix, tr("mix %1: %2")}}) {
-    for (const RecordLine& line : book_.workbook().list(kind, newest)) bags.push_back({to_qt(line.ref.id), text.arg(to_qt(line.ref.id), title_words(line))});
+  for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1")}, {RecordKind::bin, tr("bin %1")}, {RecordKind::tree, tr("ground of %1")}, {RecordKind::mix, tr("mix %1")}}) {
+    for (const RecordLine& line : book_.workbook().list(kind, newest)) bags.push_back({to_qt(line.ref.id), text.arg(choice_words(line))});
   }
   for (const RecordLine& line : book_.workbook().list(RecordKind::batch, newest)) {
-    if (line.stock && *line.stock > Mass{}) bags.push_back({to_qt(line.ref.id), tr("tub %1: %2").arg(to_qt(line.ref.id), title_words(line))});
+    if (line.stock && *line.stock > Mass{}) bags.push_back({to_qt(line.ref.id), tr("tub %1").arg(choice_words(line))});
   }
   std::vector<SievingPage::Choice> sets;
   for (const Stored<SieveSet>& set : book_.workbook().all<SieveSet>()) {

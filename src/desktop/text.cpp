@@ -86,6 +86,8 @@ QString day_text(const std::string& iso) {
   return day.isValid() && is_told_by_two_digits ? QLocale().toString(day, QLocale::ShortFormat) : to_qt(iso);
 }
 
+QString example_day() { return day_text("2026-03-14"); }
+
 std::string typed_day(const QString& text) {
   static const QRegularExpression iso(QStringLiteral("^([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})$"));
   const QString typed = text.trimmed();

@@ -46,6 +46,8 @@ namespace gritwright::desktop {
 
 /// A day of ISO 8601 as the reader's locale writes it; what is none comes back as it is.
 [[nodiscard]] QString day_text(const std::string& iso);
+/// How a day may be typed, as a hint.
+[[nodiscard]] QString example_day();
 /// A typed day as ISO 8601: from 2026-3-1, or as day_text shows it, also with all digits of the year; what is no day comes back as it was typed.
 [[nodiscard]] std::string typed_day(const QString& text);
 /// A typed month and day as 03-14, from 3-14 too; what is none comes back as it was typed.

@@ -2,6 +2,7 @@
 
 #include <QAbstractScrollArea>
 #include <QApplication>
+#include <QFontMetrics>
 #include <QLabel>
 #include <QPainter>
 #include <QPolygon>
@@ -90,6 +91,13 @@ void ThemeStyle::polish(QWidget* widget) {
   }
 }
 
+QFont closer_for(const QString& text, int room, const QFont& font) {
+  constexpr int closest = 80;  // percent of the usual width
+  QFont closer = font;
+  for (int percent = 100; percent > closest && QFontMetrics(closer).horizontalAdvance(text) > room; percent -= 5) closer.setStretch(percent - 5);
+  return closer;
+}
+
 void give_role(QLabel& label, const QString& role) {
   label.setProperty("role", role);
   label.setPalette({});
@@ -141,8 +149,13 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
     // Cut within a sign, a name would pass for a shorter one.
     QStyleOptionComboBox fitting = *chosen;
     const int room = subControlRect(CC_ComboBox, chosen, SC_ComboBoxEditField, widget).width() - 2;
-    fitting.currentText = chosen->fontMetrics.elidedText(chosen->currentText, Qt::ElideRight, room);
-    return QProxyStyle::drawControl(element, &fitting, painter, widget);
+    const QFont font = closer_for(chosen->currentText, room, painter->font());
+    fitting.currentText = QFontMetrics(font).elidedText(chosen->currentText, Qt::ElideRight, room);
+    painter->save();
+    painter->setFont(font);
+    QProxyStyle::drawControl(element, &fitting, painter, widget);
+    painter->restore();
+    return;
   }
   QProxyStyle::drawControl(element, option, painter, widget);
   if (element == CE_TabBarTabShape && system_theme(current_colours().palette) == Theme::high_contrast) {

@@ -48,6 +48,7 @@
 #include "widgets/backups_card.hpp"
 #include "widgets/find_panel.hpp"
 #include "widgets/sieve_table.hpp"
+#include "widgets/whole_choice.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -551,6 +552,24 @@ TEST_CASE("With large text every page fits a window of 1024 by 700 and scrolls u
     CHECK(open.window.minimumSizeHint().width() <= 1024);
     CHECK(open.window.minimumSizeHint().height() <= 700);
     CHECK(cut_at_the_side(open.window) == "");
+  });
+}
+
+TEST_CASE("Each choice of the demonstration's record is whole in its box, whatever the size of the text", "[accessibility][large_text][rounds]") {
+  const auto [percent, code] = GENERATE(table<int, const char*>({{100, "fr"}, {150, "en"}, {200, "de"}}));
+  const WithLanguage language(code);
+  OpenWindow open;
+  open_nursery(open);
+  open.window.resize(1024, 700);
+  const LargeText large(percent);
+  on_every_view(open, [&](const char* view) {
+    for (const QComboBox* box : open.window.findChildren<QComboBox*>()) {
+      if (!box->isVisible()) continue;
+      for (int choice = 0; choice < box->count(); ++choice) {
+        INFO(percent << " %: " << view << ": " << called(box) << ": " << box->itemText(choice).toStdString() << " in " << box->width());
+        CHECK(has_room_for(*box, box->itemText(choice)));
+      }
+    }
   });
 }
 

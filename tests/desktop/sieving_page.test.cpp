@@ -465,14 +465,17 @@ TEST_CASE("Fractions that weigh a trifle more than what went in leave nothing of
   for (const ScreeningRow& row : screening_view(open.bench).rows) CHECK((!row.amount.dry_mass || in_g(*row.amount.dry_mass) >= 0));
 }
 
-TEST_CASE("Boxes stand as near their labels as before once large text is put away", "[large_text][sieving_page]") {
+TEST_CASE("Boxes stand as near their labels and are as low as before once large text is put away", "[large_text][sieving_page]") {
   OpenWindow open;
   open.bench.open(dusty_bench());
   QApplication::processEvents();
   const auto places = [&] {
     for (int round = 0; round < 4; ++round) QApplication::processEvents();
     std::vector<int> all;
-    for (const char* name : {"sheet_chooser", "bag_chooser", "sieve_set_chooser"}) all.push_back(open.find<QWidget>(name)->x());
+    for (const char* name : {"sheet_chooser", "bag_chooser", "sieve_set_chooser"}) {
+      const auto* box = open.find<QComboBox>(name);
+      all.insert(all.end(), {box->x(), box->height(), box->minimumSizeHint().height()});
+    }
     return all;
   };
   const std::vector<int> before = places();

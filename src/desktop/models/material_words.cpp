@@ -22,4 +22,12 @@ QString title_words(RecordKind kind, const std::string& title) {
 
 QString title_words(const RecordLine& line) { return title_words(line.ref.kind, line.title); }
 
+QString choice_words(const RecordLine& line) {
+  const QString id = to_qt(line.ref.id);
+  QString title = title_words(line);
+  const QString told_anyhow = u' ' + (line.ref.kind == RecordKind::tree ? to_qt(line.subject) : id);
+  if (told_anyhow.size() > 1 && title.endsWith(told_anyhow)) title.chop(told_anyhow.size());
+  return title.isEmpty() ? id : id + u' ' + title;
+}
+
 }  // namespace gritwright::desktop

@@ -128,7 +128,10 @@ QWidget* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   tools->add(tr("F&ind"), find_, 2, QStringLiteral("00000000"));
   // Beside its button: next to the list alone it would read as a filter.
   tools->keep_together();
-  tools->add(tr("&Material to receive"), material_, 1);
+  const auto width = [this](const QString& text) { return fontMetrics().horizontalAdvance(text); };
+  QString longest;
+  for (int i = 0; i < material_->count(); ++i) longest = std::max(longest, material_->itemText(i), [&](const QString& a, const QString& b) { return width(a) < width(b); });
+  tools->add(tr("&Material to receive"), material_, 1, longest);
   tools->add({}, receive_button);
   return tools;
 }
@@ -386,7 +389,7 @@ void BagsPage::add_paper_rows() {
                   if (b.price) b.price->currency = trimmed_utf8(text);
                 });
               }});
-  form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like 2026-03-14"),
+  form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like %1").arg(example_day()),
               editor_.shown([](const Bag& b) { return day_text(b.received.value_or("")); }), [this](const QString& text) {
                 return editor_.save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(typed_day(text)); });
               }});
@@ -404,7 +407,7 @@ void BagsPage::add_reclaimed_rows() {
   form_->add({QStringLiteral("bag_reclaimed_mix"), tr("It stood in"), Kind::words, tr("the mix it was, like MX-01/1"),
               editor_.shown([](const Bag& b) { return b.reclaimed && b.reclaimed->mix ? to_qt(b.reclaimed->mix->text) : QString(); }),
               [this](const QString& text) { return set_reclaimed_mix(text); }, is_reclaimed});
-  form_->add({QStringLiteral("bag_reclaimed_day"), tr("Taken back on"), Kind::words, tr("a day like 2026-03-14"),
+  form_->add({QStringLiteral("bag_reclaimed_day"), tr("Taken back on"), Kind::words, tr("a day like %1").arg(example_day()),
               editor_.shown([](const Bag& b) { return b.reclaimed ? day_text(b.reclaimed->day.value_or("")) : QString(); }),
               [this](const QString& text) {
                 return editor_.save(tr("day"), [&](Bag& b) {

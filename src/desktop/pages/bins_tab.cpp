@@ -236,7 +236,7 @@ QWidget* BinsTab::tipping_lines(QWidget* parent) {
   };
   source_ = field(0, "bin_source", tr("Tip in"), tr("bag, batch or bin"));
   amount_ = field(1, "bin_amount", tr("How much"), amount_hint(units_));
-  day_ = field(2, "bin_day", tr("On"), tr("like 2026-03-14"));
+  day_ = field(2, "bin_day", tr("On"), tr("like %1").arg(example_day()));
   day_->setText(day_text(today()));
   grid->setColumnStretch(0, 3);
   grid->setColumnStretch(1, 2);

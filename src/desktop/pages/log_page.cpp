@@ -146,14 +146,14 @@ QWidget* LogPage::tools(QWidget* parent) {
   find_ = labelled(line, "log_find", tr("F&ind"), tr("any word of the log"), 2, few_words());
   about_ = labelled(line, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1, few_words());
   line->keep_together();
-  from_ = labelled(line, "log_from", tr("From"), tr("like 2026-03-14"), 0, tr("like 2026-03-14"));
-  to_ = labelled(line, "log_to", tr("to"), tr("like 2026-04-30"), 0, tr("like 2026-04-30"));
+  from_ = labelled(line, "log_from", tr("From"), tr("like %1").arg(example_day()), 0, tr("like %1").arg(example_day()));
+  to_ = labelled(line, "log_to", tr("to"), tr("like %1").arg(day_text("2026-04-30")), 0, tr("like %1").arg(day_text("2026-04-30")));
   return line;
 }
 
 QWidget* LogPage::writing_line(QWidget* parent) {
   auto* line = new FlowLine(parent);
-  day_ = labelled(line, "log_day", tr("&Day"), tr("like 2026-03-14"), 0, widest_day());
+  day_ = labelled(line, "log_day", tr("&Day"), tr("like %1").arg(example_day()), 0, widest_day());
   put_today();
   connect(day_, &QLineEdit::textEdited, this, [this] { day_put_.clear(); });
   day_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
@@ -243,7 +243,7 @@ ListFilter LogPage::asked_for() {
     const QString text = field.text().trimmed();
     if (text.isEmpty()) return std::nullopt;
     if (std::string day = typed_day(text); QDate::fromString(to_qt(day), Qt::ISODate).isValid()) return day;
-    faults << tr("%1 is no day like 2026-03-14.").arg(text);
+    faults << tr("%1 is no day like %2.").arg(text, example_day());
     return std::nullopt;
   };
   filter.from_day = day_of(*from_);

@@ -74,15 +74,9 @@ QWidget* MeasurePage::asked_side() {
   for (const Protocol protocol : protocols) protocol_->addItem(words_of(protocol).name, static_cast<int>(protocol));
   add_plain_row(*grid, *protocol_, tr("&Measure"));
   subject_ = measure_chooser(choosers, "measure_subject", tr("What is measured"));
-  subject_label_ = new QLabel(choosers);
-  subject_label_->setBuddy(subject_);
-  grid->addWidget(subject_label_, 2, 0);
-  grid->addWidget(subject_, 2, 1, 1, 2);
+  subject_label_ = add_plain_row(*grid, *subject_, {});
   pot_ = measure_chooser(choosers, "measure_pot", tr("Pot of the test"));
-  pot_label_ = new QLabel(tr("In the &pot"), choosers);
-  pot_label_->setBuddy(pot_);
-  grid->addWidget(pot_label_, 3, 0);
-  grid->addWidget(pot_, 3, 1, 1, 2);
+  pot_label_ = add_plain_row(*grid, *pot_, tr("In the &pot"));
   layout->addWidget(choosers);
   purpose_ = measure_words(card, "measure_purpose");
   layout->addWidget(purpose_);
@@ -152,7 +146,7 @@ void MeasurePage::show_protocol(Protocol protocol, const QString& subject) {
 void MeasurePage::fill_subjects(const QString& wanted) {
   subject_->clear();
   for (const RecordLine& line : subjects_of(book_.workbook(), sheet_.protocol)) {
-    subject_->addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), title_words(line)), to_qt(line.ref.id));
+    subject_->addItem(choice_words(line), to_qt(line.ref.id));
     subject_->setItemData(subject_->count() - 1, static_cast<int>(line.ref.kind), Qt::UserRole + 1);
   }
   const int at = subject_->findData(wanted);
@@ -167,9 +161,9 @@ void MeasurePage::fill_pots() {
   pot_->setVisible(wanted);
   pot_label_->setVisible(wanted);
   pot_->clear();
-  pot_->addItem(tr("straight walls: type depth and litres"), QString());
+  pot_->addItem(tr("straight walls"), QString());
   if (wanted) {
-    for (const RecordLine& line : book_.workbook().list(RecordKind::container)) pot_->addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title)), to_qt(line.ref.id));
+    for (const RecordLine& line : book_.workbook().list(RecordKind::container)) pot_->addItem(choice_words(line), to_qt(line.ref.id));
   }
   pot_->setCurrentIndex(std::max(0, pot_->findData(sheet_.container)));
   sheet_.container = pot_->currentData().toString();

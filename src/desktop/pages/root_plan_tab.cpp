@@ -26,6 +26,7 @@
 #include "gritwright/report/root_plan_report.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
 #include "models/figures.hpp"
+#include "models/material_words.hpp"
 #include "models/picture_figures.hpp"
 #include "models/pot_library.hpp"
 #include "print/pdf.hpp"
@@ -349,7 +350,7 @@ void RootPlanTab::refresh_choices() {
     const bool none = box.count() > 0 && box.currentIndex() < 0;
     box.clear();
     if (!nothing.isEmpty()) box.addItem(nothing, QString());
-    for (const RecordLine& line : book_.workbook().list(kind)) box.addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title)), to_qt(line.ref.id));
+    for (const RecordLine& line : book_.workbook().list(kind)) box.addItem(choice_words(line), to_qt(line.ref.id));
     box.setCurrentIndex(none ? -1 : std::max(0, box.findData(was)));
   };
   fill(*trees_, RecordKind::tree);

@@ -22,6 +22,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/models/tree_due.hpp"
 #include "models/grain_trace.hpp"
+#include "models/material_words.hpp"
 #include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/flow_line.hpp"
@@ -296,7 +297,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   layout->addWidget(heading);
   seen_ = history_table(box, "tree_seen_table", tr("The tree's condition, newest first"), {tr("day"), tr("condition"), tr("note")}, tr("condition"));
   layout->addWidget(seen_, 1);
-  seen_day_ = entry(box, "tree_seen_day", tr("Day it was seen"), tr("like 2026-03-14"));
+  seen_day_ = entry(box, "tree_seen_day", tr("Day it was seen"), tr("like %1").arg(example_day()));
   seen_day_->setText(day_text(today()));
   seen_as_ = choice(box, "tree_seen_as", tr("Condition"));
   for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) seen_as_->addItem(condition_word(condition), static_cast<int>(condition));
@@ -308,7 +309,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   button->setMinimumHeight(28);
   auto* lines = new FlowLine(box);
   lines->add(tr("Da&y"), seen_day_, 0, widest_day());
-  lines->add(tr("condition"), seen_as_, 1);
+  lines->add(tr("condition"), seen_as_, 1, QString(18, u'n'));
   lines->begin_line();
   lines->add(tr("note"), seen_note_, 1, QString(12, u'n'));
   lines->add({}, button);
@@ -332,7 +333,7 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   layout->addWidget(heading);
   repottings_ = history_table(box, "tree_repotting_table", tr("Repottings, newest first"), repotting_headings(), tr("what was done"));
   layout->addWidget(repottings_, 1);
-  repotted_day_ = entry(box, "tree_repotted_day", tr("Day of the repotting"), tr("like 2024-03-14"));
+  repotted_day_ = entry(box, "tree_repotted_day", tr("Day of the repotting"), tr("like %1").arg(day_text("2024-03-14")));
   repotted_pot_ = choice(box, "tree_repotted_pot", tr("Pot it went into"));
   repotted_mix_ = choice(box, "tree_repotted_mix", tr("Mix it stands in"));
   bare_rooted_ = new QCheckBox(tr("bare-rooted"), box);
@@ -346,9 +347,9 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   button->setMinimumHeight(28);
   auto* lines = new FlowLine(box);
   lines->add(tr("Day"), repotted_day_, 0, widest_day());
-  lines->add(tr("pot"), repotted_pot_, 1);
+  lines->add(tr("pot"), repotted_pot_, 1, QString(12, u'n'));
   lines->begin_line();
-  lines->add(tr("mix"), repotted_mix_, 1);
+  lines->add(tr("mix"), repotted_mix_, 1, QString(12, u'n'));
   lines->add({}, bare_rooted_);
   lines->begin_line();
   lines->add(tr("note"), repotted_note_, 1, QString(12, u'n'));
@@ -496,7 +497,7 @@ void TreesTab::refresh_choices() {
     const QVariant was = box.currentData();
     box.clear();
     box.addItem(none, QString());
-    for (const RecordLine& line : book_.workbook().list(kind)) box.addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title)), to_qt(line.ref.id));
+    for (const RecordLine& line : book_.workbook().list(kind)) box.addItem(choice_words(line), to_qt(line.ref.id));
     box.setCurrentIndex(std::max(0, box.findData(was)));
   };
   fill(*repotted_pot_, RecordKind::container, tr("not known"));

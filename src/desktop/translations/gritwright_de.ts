@@ -2661,10 +2661,6 @@
         <translation>Angenommen am</translation>
     </message>
     <message>
-        <source>a day like 2026-03-14</source>
-        <translation>ein Tag wie 2026-03-14</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>Tag</translation>
     </message>
@@ -2812,6 +2808,10 @@
         <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
         <translation>Fraktion %1 ist markiert: den Sack in seiner Liste wählen, um ihn zu entfernen.</translation>
     </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>ein Tag wie %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2955,10 +2955,6 @@
         <translation>Am</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>wie 2026-03-14</translation>
-    </message>
-    <message>
         <source>It is empty</source>
         <translation>Sie ist leer</translation>
     </message>
@@ -3057,6 +3053,10 @@
     <message>
         <source>Put this tub into the mix</source>
         <translation>Diese Wanne in die Mischung geben</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>wie %1</translation>
     </message>
 </context>
 <context>
@@ -3564,10 +3564,6 @@
         <translation>Im Vorrat: %1.</translation>
     </message>
     <message>
-        <source>%1 %2 (%3 of %4 done)</source>
-        <translation>%1 %2 (%3 von %4 erledigt)</translation>
-    </message>
-    <message>
         <source>no trees yet</source>
         <translation>noch keine Bäume</translation>
     </message>
@@ -3774,6 +3770,11 @@
     <message>
         <source>By its date the day is still to come: correct the date if the work is done.</source>
         <translation>Nach seinem Datum steht der Tag noch bevor: das Datum berichtigen, wenn die Arbeit getan ist.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 of %4</source>
+        <comment>a day, its name, trees done, all its trees</comment>
+        <translation>%1 %2, %3 von %4</translation>
     </message>
 </context>
 <context>
@@ -4806,10 +4807,6 @@
         <translation>&amp;Tag</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>wie 2026-03-14</translation>
-    </message>
-    <message>
         <source>&amp;Write down</source>
         <translation>Au&amp;fschreiben</translation>
     </message>
@@ -4828,10 +4825,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>Womit es verbunden ist</translation>
-    </message>
-    <message>
-        <source>%1 is no day like 2026-03-14.</source>
-        <translation>%1 ist kein Tag wie 2026-03-14.</translation>
     </message>
     <message>
         <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
@@ -4864,10 +4857,6 @@
     <message>
         <source>Sick trees</source>
         <translation>Kranke Bäume</translation>
-    </message>
-    <message>
-        <source>like 2026-04-30</source>
-        <translation>wie 2026-04-30</translation>
     </message>
     <message>
         <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
@@ -4904,6 +4893,14 @@
     <message>
         <source>Keep this line in the log and with %1</source>
         <translation>Diese Zeile im Protokoll und bei %1 behalten</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>%1 is no day like %2.</source>
+        <translation>%1 ist kein Tag wie %2.</translation>
     </message>
 </context>
 <context>
@@ -5713,10 +5710,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Sa&amp;ck</translation>
     </message>
     <message>
-        <source>straight walls: type depth and litres</source>
-        <translation>gerade Wände: Tiefe und Liter eingeben</translation>
-    </message>
-    <message>
         <source>Complete: keep it, and the estimates use it from now on.</source>
         <translation>Vollständig: aufbewahren, dann nutzen es die Schätzungen von nun an.</translation>
     </message>
@@ -5727,6 +5720,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Kept: %1</source>
         <translation>Aufbewahrt: %1</translation>
+    </message>
+    <message>
+        <source>straight walls</source>
+        <translation>gerade Wände</translation>
     </message>
 </context>
 <context>
@@ -6141,8 +6138,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Trommel, Rand eingezogen</translation>
     </message>
     <message>
-        <source>rectangle with soft corners</source>
-        <translation>Rechteck mit weichen Ecken</translation>
+        <source>rounded rectangle</source>
+        <translation>Rechteck, weiche Ecken</translation>
     </message>
     <message>
         <source>bowl</source>
@@ -6337,10 +6334,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>noch keine aufbewahrt</translation>
     </message>
     <message>
-        <source>as typed, or choose one</source>
-        <translation>wie eingegeben, oder eine wählen</translation>
-    </message>
-    <message>
         <source>Floor, length</source>
         <translation>Boden, Länge</translation>
     </message>
@@ -6371,6 +6364,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Sett&amp;ling</source>
         <translation>Setzung</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>wie eingegeben</translation>
     </message>
 </context>
 <context>
@@ -7150,18 +7147,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Wieder&amp;holen in der Aufzeichnung: %1</translation>
     </message>
     <message>
-        <source>fraction %1: %2</source>
-        <translation>Fraktion %1: %2</translation>
-    </message>
-    <message>
-        <source>bin %1: %2</source>
-        <translation>Kiste %1: %2</translation>
-    </message>
-    <message>
-        <source>mix %1: %2</source>
-        <translation>Mischung %1: %2</translation>
-    </message>
-    <message>
         <source>wishes for %1</source>
         <translation>Wünsche für %1</translation>
     </message>
@@ -7409,14 +7394,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Die Siebanalyse von %1 ist nicht aufbewahrt und hat den Arbeitstisch verlassen: „Rückgängig“ holt sie zurück.</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
-        <translation>gebrauchtes Substrat von %1: %2</translation>
-    </message>
-    <message>
-        <source>tub %1: %2</source>
-        <translation>Wanne %1: %2</translation>
-    </message>
-    <message>
         <source>No bag stands behind %1: type its sieve test.</source>
         <translation>Hinter %1 steht kein Sack: die Siebanalyse eintippen.</translation>
     </message>
@@ -7431,6 +7408,22 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>material of %1</source>
         <translation>Material von %1</translation>
+    </message>
+    <message>
+        <source>fraction %1</source>
+        <translation>Fraktion %1</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>Kiste %1</translation>
+    </message>
+    <message>
+        <source>ground of %1</source>
+        <translation>Substrat von %1</translation>
+    </message>
+    <message>
+        <source>tub %1</source>
+        <translation>Wanne %1</translation>
     </message>
 </context>
 <context>
@@ -8588,12 +8581,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Tag des Absiebens</translation>
     </message>
     <message>
-        <source>today; or a day like 2026-03-14</source>
-        <translation>heute; oder ein Tag wie 2026-03-14</translation>
-    </message>
-    <message>
         <source>What is predicted</source>
         <translation>Was vorhergesagt ist</translation>
+    </message>
+    <message>
+        <source>today; or a day like %1</source>
+        <translation>heute; oder ein Tag wie %1</translation>
     </message>
 </context>
 <context>
@@ -9689,10 +9682,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Tag der Beobachtung</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>wie 2026-03-14</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>fürs Umtopfen angesehen</translation>
     </message>
@@ -9755,10 +9744,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Day of the repotting</source>
         <translation>Tag des Umtopfens</translation>
-    </message>
-    <message>
-        <source>like 2024-03-14</source>
-        <translation>wie 2024-03-14</translation>
     </message>
     <message>
         <source>Pot it went into</source>
@@ -9899,6 +9884,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Begun for tree %1, and waits there: %2</source>
         <translation>Für Baum %1 begonnen und wartet dort: %2</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>wie %1</translation>
     </message>
 </context>
 <context>

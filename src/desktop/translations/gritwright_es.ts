@@ -2661,10 +2661,6 @@
         <translation>Recibido el</translation>
     </message>
     <message>
-        <source>a day like 2026-03-14</source>
-        <translation>un día como 2026-03-14</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>día</translation>
     </message>
@@ -2812,6 +2808,10 @@
         <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
         <translation>La fracción %1 está marcada: elegir el saco en su lista para quitarlo.</translation>
     </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>un día como %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2955,10 +2955,6 @@
         <translation>El</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>como 2026-03-14</translation>
-    </message>
-    <message>
         <source>It is empty</source>
         <translation>Está vacía</translation>
     </message>
@@ -3057,6 +3053,10 @@
     <message>
         <source>Put this tub into the mix</source>
         <translation>Poner esta tina en la mezcla</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>como %1</translation>
     </message>
 </context>
 <context>
@@ -3564,10 +3564,6 @@
         <translation>En existencias: %1.</translation>
     </message>
     <message>
-        <source>%1 %2 (%3 of %4 done)</source>
-        <translation>%1 %2 (%3 de %4 hechos)</translation>
-    </message>
-    <message>
         <source>no trees yet</source>
         <translation>aún sin árboles</translation>
     </message>
@@ -3774,6 +3770,11 @@
     <message>
         <source>By its date the day is still to come: correct the date if the work is done.</source>
         <translation>Según su fecha el día aún está por venir: corrija la fecha si el trabajo está hecho.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 of %4</source>
+        <comment>a day, its name, trees done, all its trees</comment>
+        <translation>%1 %2, %3 de %4</translation>
     </message>
 </context>
 <context>
@@ -4806,10 +4807,6 @@
         <translation>&amp;Día</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>como 2026-03-14</translation>
-    </message>
-    <message>
         <source>&amp;Write down</source>
         <translation>A&amp;notar</translation>
     </message>
@@ -4828,10 +4825,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>Con qué está vinculado</translation>
-    </message>
-    <message>
-        <source>%1 is no day like 2026-03-14.</source>
-        <translation>%1 no es un día como 2026-03-14.</translation>
     </message>
     <message>
         <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
@@ -4864,10 +4857,6 @@
     <message>
         <source>Sick trees</source>
         <translation>Árboles enfermos</translation>
-    </message>
-    <message>
-        <source>like 2026-04-30</source>
-        <translation>como 2026-04-30</translation>
     </message>
     <message>
         <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
@@ -4904,6 +4893,14 @@
     <message>
         <source>Keep this line in the log and with %1</source>
         <translation>Guardar esta línea en el diario y con %1</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>como %1</translation>
+    </message>
+    <message>
+        <source>%1 is no day like %2.</source>
+        <translation>%1 no es un día como %2.</translation>
     </message>
 </context>
 <context>
@@ -5713,10 +5710,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>&amp;Saco</translation>
     </message>
     <message>
-        <source>straight walls: type depth and litres</source>
-        <translation>paredes rectas: escriba profundidad y litros</translation>
-    </message>
-    <message>
         <source>Complete: keep it, and the estimates use it from now on.</source>
         <translation>Completo: guárdelo y las estimaciones lo usarán desde ahora.</translation>
     </message>
@@ -5727,6 +5720,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Kept: %1</source>
         <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>straight walls</source>
+        <translation>paredes rectas</translation>
     </message>
 </context>
 <context>
@@ -6141,8 +6138,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>tambor, borde hacia dentro</translation>
     </message>
     <message>
-        <source>rectangle with soft corners</source>
-        <translation>rectángulo de esquinas suaves</translation>
+        <source>rounded rectangle</source>
+        <translation>rectángulo suave</translation>
     </message>
     <message>
         <source>bowl</source>
@@ -6337,10 +6334,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>aún no hay ninguna guardada</translation>
     </message>
     <message>
-        <source>as typed, or choose one</source>
-        <translation>como se escribió, o elija una</translation>
-    </message>
-    <message>
         <source>Floor, length</source>
         <translation>Fondo, largo</translation>
     </message>
@@ -6371,6 +6364,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Sett&amp;ling</source>
         <translation>Asen&amp;tamiento</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>lo escrito</translation>
     </message>
 </context>
 <context>
@@ -7150,18 +7147,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>&amp;Rehacer en el registro: %1</translation>
     </message>
     <message>
-        <source>fraction %1: %2</source>
-        <translation>fracción %1: %2</translation>
-    </message>
-    <message>
-        <source>bin %1: %2</source>
-        <translation>cubeta %1: %2</translation>
-    </message>
-    <message>
-        <source>mix %1: %2</source>
-        <translation>mezcla %1: %2</translation>
-    </message>
-    <message>
         <source>wishes for %1</source>
         <translation>deseos para %1</translation>
     </message>
@@ -7409,14 +7394,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>El ensayo de tamizado de %1 no está guardado y ha dejado el banco: Deshacer lo devuelve.</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
-        <translation>tierra usada de %1: %2</translation>
-    </message>
-    <message>
-        <source>tub %1: %2</source>
-        <translation>tina %1: %2</translation>
-    </message>
-    <message>
         <source>No bag stands behind %1: type its sieve test.</source>
         <translation>Ningún saco respalda %1: escriba su ensayo de tamizado.</translation>
     </message>
@@ -7431,6 +7408,22 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>material of %1</source>
         <translation>material de %1</translation>
+    </message>
+    <message>
+        <source>fraction %1</source>
+        <translation>fracción %1</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>cubeta %1</translation>
+    </message>
+    <message>
+        <source>ground of %1</source>
+        <translation>tierra de %1</translation>
+    </message>
+    <message>
+        <source>tub %1</source>
+        <translation>tina %1</translation>
     </message>
 </context>
 <context>
@@ -8588,12 +8581,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>día del cribado</translation>
     </message>
     <message>
-        <source>today; or a day like 2026-03-14</source>
-        <translation>hoy; o un día como 2026-03-14</translation>
-    </message>
-    <message>
         <source>What is predicted</source>
         <translation>Lo que se prevé</translation>
+    </message>
+    <message>
+        <source>today; or a day like %1</source>
+        <translation>hoy; o un día como %1</translation>
     </message>
 </context>
 <context>
@@ -9689,10 +9682,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Día en que se vio</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>como 2026-03-14</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>revisado para trasplante</translation>
     </message>
@@ -9755,10 +9744,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Day of the repotting</source>
         <translation>Día del trasplante</translation>
-    </message>
-    <message>
-        <source>like 2024-03-14</source>
-        <translation>2024-03-14</translation>
     </message>
     <message>
         <source>Pot it went into</source>
@@ -9899,6 +9884,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Begun for tree %1, and waits there: %2</source>
         <translation>Empezado para el árbol %1, espera allí: %2</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>como %1</translation>
     </message>
 </context>
 <context>

@@ -2661,10 +2661,6 @@
         <translation>Réceptionné le</translation>
     </message>
     <message>
-        <source>a day like 2026-03-14</source>
-        <translation>un jour comme 2026-03-14</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>jour</translation>
     </message>
@@ -2812,6 +2808,10 @@
         <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
         <translation>La fraction %1 est marquée&#xa0;: choisir le sac dans sa liste pour le retirer.</translation>
     </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>un jour comme %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2955,10 +2955,6 @@
         <translation>Le</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>comme 2026-03-14</translation>
-    </message>
-    <message>
         <source>It is empty</source>
         <translation>Elle est vide</translation>
     </message>
@@ -3057,6 +3053,10 @@
     <message>
         <source>Put this tub into the mix</source>
         <translation>Mettre cette auge dans le mélange</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>comme %1</translation>
     </message>
 </context>
 <context>
@@ -3564,10 +3564,6 @@
         <translation>En stock&#xa0;: %1.</translation>
     </message>
     <message>
-        <source>%1 %2 (%3 of %4 done)</source>
-        <translation>%1 %2 (%3 sur %4 faits)</translation>
-    </message>
-    <message>
         <source>no trees yet</source>
         <translation>pas encore d’arbres</translation>
     </message>
@@ -3774,6 +3770,11 @@
     <message>
         <source>By its date the day is still to come: correct the date if the work is done.</source>
         <translation>D’après sa date, le jour est encore à venir&#xa0;: corrigez la date si le travail est fait.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 of %4</source>
+        <comment>a day, its name, trees done, all its trees</comment>
+        <translation>%1 %2, %3 sur %4</translation>
     </message>
 </context>
 <context>
@@ -4806,10 +4807,6 @@
         <translation>&amp;Jour</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>comme 2026-03-14</translation>
-    </message>
-    <message>
         <source>&amp;Write down</source>
         <translation>Écrire</translation>
     </message>
@@ -4828,10 +4825,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>À quoi c’est lié</translation>
-    </message>
-    <message>
-        <source>%1 is no day like 2026-03-14.</source>
-        <translation>%1 n’est pas un jour comme 2026-03-14.</translation>
     </message>
     <message>
         <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
@@ -4864,10 +4857,6 @@
     <message>
         <source>Sick trees</source>
         <translation>Arbres malades</translation>
-    </message>
-    <message>
-        <source>like 2026-04-30</source>
-        <translation>comme 2026-04-30</translation>
     </message>
     <message>
         <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
@@ -4904,6 +4893,14 @@
     <message>
         <source>Keep this line in the log and with %1</source>
         <translation>Garder cette ligne dans le journal et avec %1</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>comme %1</translation>
+    </message>
+    <message>
+        <source>%1 is no day like %2.</source>
+        <translation>%1 n’est pas un jour comme %2.</translation>
     </message>
 </context>
 <context>
@@ -5713,10 +5710,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>&amp;Sac</translation>
     </message>
     <message>
-        <source>straight walls: type depth and litres</source>
-        <translation>parois droites&#xa0;: saisissez profondeur et litres</translation>
-    </message>
-    <message>
         <source>Complete: keep it, and the estimates use it from now on.</source>
         <translation>Complet&#xa0;: conservez-le, et les estimations s’en servent désormais.</translation>
     </message>
@@ -5727,6 +5720,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Kept: %1</source>
         <translation>Conservé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>straight walls</source>
+        <translation>parois droites</translation>
     </message>
 </context>
 <context>
@@ -6141,8 +6138,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>tambour, lèvre rentrée</translation>
     </message>
     <message>
-        <source>rectangle with soft corners</source>
-        <translation>rectangle à coins doux</translation>
+        <source>rounded rectangle</source>
+        <translation>rectangle arrondi</translation>
     </message>
     <message>
         <source>bowl</source>
@@ -6337,10 +6334,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>aucun n’est encore conservé</translation>
     </message>
     <message>
-        <source>as typed, or choose one</source>
-        <translation>comme saisi, ou choisissez-en un</translation>
-    </message>
-    <message>
         <source>Floor, length</source>
         <translation>Fond, longueur</translation>
     </message>
@@ -6371,6 +6364,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Sett&amp;ling</source>
         <translation>Tasseme&amp;nt</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>comme saisi</translation>
     </message>
 </context>
 <context>
@@ -7150,18 +7147,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Ré&amp;tablir dans le registre&#xa0;: %1</translation>
     </message>
     <message>
-        <source>fraction %1: %2</source>
-        <translation>fraction %1&#xa0;: %2</translation>
-    </message>
-    <message>
-        <source>bin %1: %2</source>
-        <translation>caisse %1&#xa0;: %2</translation>
-    </message>
-    <message>
-        <source>mix %1: %2</source>
-        <translation>mélange %1&#xa0;: %2</translation>
-    </message>
-    <message>
         <source>wishes for %1</source>
         <translation>souhaits pour %1</translation>
     </message>
@@ -7409,14 +7394,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>L’essai de tamisage de %1 n’est pas conservé et a quitté l’établi : annulez pour le ramener.</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
-        <translation>substrat usagé de %1&#xa0;: %2</translation>
-    </message>
-    <message>
-        <source>tub %1: %2</source>
-        <translation>auge %1 : %2</translation>
-    </message>
-    <message>
         <source>No bag stands behind %1: type its sieve test.</source>
         <translation>Aucun sac ne se trouve derrière %1 : saisissez son tamisage.</translation>
     </message>
@@ -7431,6 +7408,22 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>material of %1</source>
         <translation>matériau de %1</translation>
+    </message>
+    <message>
+        <source>fraction %1</source>
+        <translation>fraction %1</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>caisse %1</translation>
+    </message>
+    <message>
+        <source>ground of %1</source>
+        <translation>substrat de %1</translation>
+    </message>
+    <message>
+        <source>tub %1</source>
+        <translation>auge %1</translation>
     </message>
 </context>
 <context>
@@ -8588,12 +8581,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>jour du criblage</translation>
     </message>
     <message>
-        <source>today; or a day like 2026-03-14</source>
-        <translation>aujourd’hui ; ou un jour comme 2026-03-14</translation>
-    </message>
-    <message>
         <source>What is predicted</source>
         <translation>Ce qui est prévu</translation>
+    </message>
+    <message>
+        <source>today; or a day like %1</source>
+        <translation>aujourd’hui&#xa0;; ou un jour comme %1</translation>
     </message>
 </context>
 <context>
@@ -9689,10 +9682,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Jour de l’observation</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>comme 2026-03-14</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>examiné pour rempotage</translation>
     </message>
@@ -9755,10 +9744,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Day of the repotting</source>
         <translation>Jour du rempotage</translation>
-    </message>
-    <message>
-        <source>like 2024-03-14</source>
-        <translation>comme 2024-03-14</translation>
     </message>
     <message>
         <source>Pot it went into</source>
@@ -9899,6 +9884,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Begun for tree %1, and waits there: %2</source>
         <translation>Commencé pour l’arbre %1, attend là&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>comme %1</translation>
     </message>
 </context>
 <context>

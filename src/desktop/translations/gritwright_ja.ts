@@ -2649,10 +2649,6 @@
         <translation>受け入れ日</translation>
     </message>
     <message>
-        <source>a day like 2026-03-14</source>
-        <translation>2026-03-14 のような日付</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>日付</translation>
     </message>
@@ -2800,6 +2796,10 @@
         <source>Fraction %1 is marked: choose the bag in its list to remove it.</source>
         <translation>区分 %1 が選ばれています。袋を外すには一覧で袋を選んでください。</translation>
     </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>%1 のような日付</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2943,10 +2943,6 @@
         <translation>日付</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>例：2026-03-14</translation>
-    </message>
-    <message>
         <source>It is empty</source>
         <translation>空になった</translation>
     </message>
@@ -3045,6 +3041,10 @@
     <message>
         <source>Put this tub into the mix</source>
         <translation>このトロ舟を配合に入れる</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>例：%1</translation>
     </message>
 </context>
 <context>
@@ -3552,10 +3552,6 @@
         <translation>在庫：%1。</translation>
     </message>
     <message>
-        <source>%1 %2 (%3 of %4 done)</source>
-        <translation>%1 %2（%4 本中 %3 本済み）</translation>
-    </message>
-    <message>
         <source>no trees yet</source>
         <translation>木はまだありません</translation>
     </message>
@@ -3762,6 +3758,11 @@
     <message>
         <source>By its date the day is still to come: correct the date if the work is done.</source>
         <translation>日付ではこの日はまだ先です。作業が済んでいるなら日付を直してください。</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 of %4</source>
+        <comment>a day, its name, trees done, all its trees</comment>
+        <translation>%1 %2、%4 本中 %3 本</translation>
     </message>
 </context>
 <context>
@@ -4790,10 +4791,6 @@
         <translation>日付(&amp;D)</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>例：2026-03-14</translation>
-    </message>
-    <message>
         <source>&amp;Write down</source>
         <translation>書き込む(&amp;W)</translation>
     </message>
@@ -4812,10 +4809,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>つながり</translation>
-    </message>
-    <message>
-        <source>%1 is no day like 2026-03-14.</source>
-        <translation>%1 は 2026-03-14 のような日付ではありません。</translation>
     </message>
     <message>
         <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
@@ -4848,10 +4841,6 @@
     <message>
         <source>Sick trees</source>
         <translation>弱った木</translation>
-    </message>
-    <message>
-        <source>like 2026-04-30</source>
-        <translation>例：2026-04-30</translation>
     </message>
     <message>
         <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
@@ -4888,6 +4877,14 @@
     <message>
         <source>Keep this line in the log and with %1</source>
         <translation>この行を記録に、%1 とともに残す</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>例：%1</translation>
+    </message>
+    <message>
+        <source>%1 is no day like %2.</source>
+        <translation>%1 は %2 のような日付ではありません。</translation>
     </message>
 </context>
 <context>
@@ -5694,10 +5691,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>袋</translation>
     </message>
     <message>
-        <source>straight walls: type depth and litres</source>
-        <translation>まっすぐな壁：深さと L を入力</translation>
-    </message>
-    <message>
         <source>Complete: keep it, and the estimates use it from now on.</source>
         <translation>そろいました。保存すると、以後の推定に使われます。</translation>
     </message>
@@ -5708,6 +5701,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Kept: %1</source>
         <translation>保存しました：%1</translation>
+    </message>
+    <message>
+        <source>straight walls</source>
+        <translation>まっすぐな壁</translation>
     </message>
 </context>
 <context>
@@ -6122,7 +6119,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>胴張り、縁は内すぼまり</translation>
     </message>
     <message>
-        <source>rectangle with soft corners</source>
+        <source>rounded rectangle</source>
         <translation>隅丸の長方形</translation>
     </message>
     <message>
@@ -6318,10 +6315,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>まだ保存した鉢はありません</translation>
     </message>
     <message>
-        <source>as typed, or choose one</source>
-        <translation>入力どおり、または選ぶ</translation>
-    </message>
-    <message>
         <source>Floor, length</source>
         <translation>底、長さ</translation>
     </message>
@@ -6352,6 +6345,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Sett&amp;ling</source>
         <translation>沈み(&amp;L)</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>入力どおり</translation>
     </message>
 </context>
 <context>
@@ -7130,18 +7127,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>記録をやり直す(&amp;D)：%1</translation>
     </message>
     <message>
-        <source>fraction %1: %2</source>
-        <translation>区分 %1：%2</translation>
-    </message>
-    <message>
-        <source>bin %1: %2</source>
-        <translation>保管容器 %1：%2</translation>
-    </message>
-    <message>
-        <source>mix %1: %2</source>
-        <translation>配合 %1：%2</translation>
-    </message>
-    <message>
         <source>wishes for %1</source>
         <translation>%1 の希望条件</translation>
     </message>
@@ -7388,14 +7373,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 のふるい試験は保存されておらず、作業台から外れました。元に戻すと戻ります。</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
-        <translation>%1 の古土：%2</translation>
-    </message>
-    <message>
-        <source>tub %1: %2</source>
-        <translation>トロ舟 %1: %2</translation>
-    </message>
-    <message>
         <source>No bag stands behind %1: type its sieve test.</source>
         <translation>%1 の元になる袋がありません。ふるい試験を入力してください。</translation>
     </message>
@@ -7410,6 +7387,22 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>material of %1</source>
         <translation>%1 の資材</translation>
+    </message>
+    <message>
+        <source>fraction %1</source>
+        <translation>区分 %1</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>保管容器 %1</translation>
+    </message>
+    <message>
+        <source>ground of %1</source>
+        <translation>%1 の古土</translation>
+    </message>
+    <message>
+        <source>tub %1</source>
+        <translation>トロ舟 %1</translation>
     </message>
 </context>
 <context>
@@ -8565,12 +8558,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ふるい分けの日</translation>
     </message>
     <message>
-        <source>today; or a day like 2026-03-14</source>
-        <translation>今日。または 2026-03-14 のような日</translation>
-    </message>
-    <message>
         <source>What is predicted</source>
         <translation>予測された値</translation>
+    </message>
+    <message>
+        <source>today; or a day like %1</source>
+        <translation>今日。または %1 のような日</translation>
     </message>
 </context>
 <context>
@@ -9664,10 +9657,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>見た日</translation>
     </message>
     <message>
-        <source>like 2026-03-14</source>
-        <translation>例：2026-03-14</translation>
-    </message>
-    <message>
         <source>looked at for repotting</source>
         <translation>植え替え前の点検</translation>
     </message>
@@ -9730,10 +9719,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Day of the repotting</source>
         <translation>植え替えた日</translation>
-    </message>
-    <message>
-        <source>like 2024-03-14</source>
-        <translation>例：2024-03-14</translation>
     </message>
     <message>
         <source>Pot it went into</source>
@@ -9874,6 +9859,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Begun for tree %1, and waits there: %2</source>
         <translation>樹木 %1 のために書きかけ、そこで待っています：%2</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>例：%1</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,7 @@
 #include "form_row.hpp"
 
+#include <QAbstractItemModel>
+#include <QComboBox>
 #include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
@@ -9,7 +11,9 @@
 #include <QSizePolicy>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
+#include "whole_choice.hpp"
 #include "whole_hint.hpp"
 
 namespace gritwright::desktop {
@@ -98,6 +102,63 @@ class BesideField : public QLabel {
   QLineEdit& field_;
 };
 
+/// A box whose longest choice has no room beside the labels stands below its own.
+class ChoiceRow : public QObject {
+ public:
+  ChoiceRow(QGridLayout& grid, QComboBox& box, QLabel& label, int line) : QObject(&box), grid_(grid), box_(box), label_(label), line_(line) {
+    box_.installEventFilter(this);
+    grid_.parentWidget()->installEventFilter(this);
+    const auto choices_changed = [this] { look_again_soon(); };
+    connect(box_.model(), &QAbstractItemModel::rowsInserted, this, choices_changed);
+    connect(box_.model(), &QAbstractItemModel::rowsRemoved, this, choices_changed);
+    connect(box_.model(), &QAbstractItemModel::dataChanged, this, choices_changed);
+  }
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() == QEvent::Resize && watched == grid_.parentWidget()) look_again();
+    if (event->type() == QEvent::FontChange) look_again_soon();  // the labels get theirs after the box
+    return QObject::eventFilter(watched, event);
+  }
+
+ private:
+  void look_again_soon() {
+    if (std::exchange(is_asked_, true)) return;
+    QMetaObject::invokeMethod(this, [this] { look_again(); }, Qt::QueuedConnection);
+  }
+
+  /// As with its own among them, or it would move for ever.
+  [[nodiscard]] int width_of_labels() const {
+    int widest = label_.sizeHint().width();
+    for (int at = 0; at < grid_.count(); ++at) {
+      int row = 0, column = 0, rows = 0, columns = 0;
+      grid_.getItemPosition(at, &row, &column, &rows, &columns);
+      if (column == 0 && columns == 1) widest = std::max(widest, grid_.itemAt(at)->sizeHint().width());
+    }
+    return widest;
+  }
+
+  void look_again() {
+    is_asked_ = false;
+    const int room = grid_.parentWidget()->contentsRect().width() - width_of_labels() - grid_.horizontalSpacing();
+    bool is_below = false;
+    for (int choice = 0; choice < box_.count() && !is_below; ++choice) is_below = !has_room_for(box_, box_.itemText(choice), room);
+    if (std::exchange(is_below_, is_below) == is_below) return;
+    grid_.removeWidget(&label_);
+    grid_.removeWidget(&box_);
+    grid_.addWidget(&label_, line_, 0, 1, is_below ? 3 : 1);
+    if (is_below) grid_.addWidget(&box_, line_ + 1, 0, 1, 3);
+    else grid_.addWidget(&box_, line_, 1, 1, 2);
+  }
+
+  QGridLayout& grid_;
+  QComboBox& box_;
+  QLabel& label_;
+  int line_;
+  bool is_below_ = false;
+  bool is_asked_ = false;
+};
+
 QLabel* buddy_of(QWidget& widget, QLabel* label) {
   label->setBuddy(&widget);
   widget.setMinimumHeight(least_height);
@@ -140,10 +201,16 @@ void set_hint(const FormRow& row, QLineEdit& field, const QString& hint) {
   row.hint->updateGeometry();
 }
 
-void add_plain_row(QGridLayout& grid, QWidget& widget, const QString& label) {
+QLabel* add_plain_row(QGridLayout& grid, QWidget& widget, const QString& label) {
   const int line = grid.rowCount();
-  grid.addWidget(buddy_of(widget, new QLabel(label, widget.parentWidget())), line, 0);
+  QLabel* const of_widget = buddy_of(widget, new QLabel(label, widget.parentWidget()));
+  grid.addWidget(of_widget, line, 0);
   grid.addWidget(&widget, line, 1, 1, 2);
+  auto* const box = qobject_cast<QComboBox*>(&widget);
+  if (box == nullptr) return of_widget;
+  new ChoiceRow(grid, *box, *of_widget, line);
+  grid.setRowMinimumHeight(line + 1, 0);  // the next row comes after the line below
+  return of_widget;
 }
 
 }  // namespace gritwright::desktop

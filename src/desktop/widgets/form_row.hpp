@@ -25,7 +25,7 @@ FormRow add_form_row(QGridLayout& grid, QLineEdit& field, const QString& label, 
 /// Gives a field another hint.
 void set_hint(const FormRow& row, QLineEdit& field, const QString& hint);
 
-/// The same for a widget without unit and fault.
-void add_plain_row(QGridLayout& grid, QWidget& widget, const QString& label);
+/// The same for a widget without unit and fault; its label.
+QLabel* add_plain_row(QGridLayout& grid, QWidget& widget, const QString& label);
 
 }  // namespace gritwright::desktop

@@ -22,7 +22,7 @@ QString as_of_kept_pots(const char* text) { return QCoreApplication::translate("
 
 std::vector<std::pair<Shape, QString>> pot_shapes() {
   return {{Shape::rectangular, PotForm::tr("rectangle")}, {Shape::oval, PotForm::tr("oval")}, {Shape::round, PotForm::tr("round")}, {Shape::hexagonal, PotForm::tr("hexagon")},
-          {Shape::octagonal, PotForm::tr("octagon")}, {Shape::drum, PotForm::tr("drum, lip turned in")}, {Shape::superellipse, PotForm::tr("rectangle with soft corners")},
+          {Shape::octagonal, PotForm::tr("octagon")}, {Shape::drum, PotForm::tr("drum, lip turned in")}, {Shape::superellipse, PotForm::tr("rounded rectangle")},
           {Shape::bowl, PotForm::tr("bowl")}, {Shape::profile, as_of_kept_pots("table of areas")}};
 }
 
@@ -51,7 +51,7 @@ PotForm::PotForm(Bench& bench, QWidget* parent)
   connect(shapes_, &QComboBox::activated, this, [this](int index) {
     bench_.edit(tr("shape of the pot"), {}, [&](BenchState& state) {
       state.pot.shape = static_cast<Shape>(shapes_->itemData(index).toInt());
-      // Four is a rectangle with soft corners; a drum or superellipse left without its own figure would only show a fault.
+      // Four is a rounded rectangle; a drum or superellipse left without its own figure would only show a fault.
       if (state.pot.shape == Shape::superellipse && state.pot.exponent.isEmpty()) state.pot.exponent = QStringLiteral("4");
     });
   });
@@ -125,7 +125,7 @@ QString PotForm::settling_hint() const {
 void PotForm::set_pots(std::vector<KeptPot> pots) {
   pots_ = std::move(pots);
   kept_->clear();
-  kept_->addItem(pots_.empty() ? tr("none is kept yet") : tr("as typed, or choose one"), QString());
+  kept_->addItem(pots_.empty() ? tr("none is kept yet") : tr("as typed"), QString());
   for (const KeptPot& pot : pots_) kept_->addItem(QStringLiteral("%1 %2").arg(pot.id, pot.name), pot.id);
   kept_->setEnabled(!pots_.empty());
   refresh();

@@ -80,7 +80,7 @@ ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* paren
   form_->add({QStringLiteral("screened_mass"), tr("Dry grain screened"), Kind::mass, [] { return tr("grain screened"); }, text(&ScreeningText::screened), {},
               tr("all that is left of the bag; kg can be typed"), {}, {}, {}});
   form_->add({QStringLiteral("screened_on"), tr("Screened on"), Kind::words, [] { return tr("day of the screening"); }, text(&ScreeningText::day), {},
-              tr("today; or a day like 2026-03-14"), {}, {}, {}});
+              tr("today; or a day like %1").arg(example_day()), {}, {}, {}});
   layout->addWidget(form_);
   fault_->setProperty("role", "fault");
   reason_->setProperty("role", "muted");

@@ -3,7 +3,9 @@
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QEvent>
+#include <QFontMetrics>
 #include <QHelpEvent>
 #include <QScreen>
 #include <QScrollBar>
@@ -12,17 +14,11 @@
 #include <QToolTip>
 #include <algorithm>
 
+#include "theme_style.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
-
-bool is_cut(const QComboBox& box) {
-  QStyleOptionComboBox option;
-  option.initFrom(&box);
-  constexpr int around = 4;
-  const int room = box.style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, &box).width() - around;
-  return box.fontMetrics().horizontalAdvance(box.currentText()) > room;
-}
 
 void widen(QWidget& list) {
   const auto* const view = list.findChild<QAbstractItemView*>();
@@ -40,15 +36,31 @@ class WholeChoices : public QObject {
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override {
     if (event->type() == QEvent::Show && watched->inherits("QComboBoxPrivateContainer")) widen(*static_cast<QWidget*>(watched));
+    // Qt forgets a box's hint for another font, but not its least size.
+    if (event->type() == QEvent::FontChange && watched->inherits("QComboBox")) {
+      QEvent forget(QEvent::StyleChange);
+      QCoreApplication::sendEvent(watched, &forget);
+    }
     if (event->type() != QEvent::ToolTip) return false;
     const auto* const box = qobject_cast<QComboBox*>(watched);
-    if (box == nullptr || !box->toolTip().isEmpty() || !is_cut(*box)) return false;
+    if (box == nullptr || !box->toolTip().isEmpty() || has_room_for(*box, box->currentText())) return false;
     QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), box->currentText());
     return true;
   }
 };
 
 }  // namespace
+
+bool has_room_for(const QComboBox& box, const QString& choice) { return has_room_for(box, choice, box.width()); }
+
+bool has_room_for(const QComboBox& box, const QString& choice, int width) {
+  QStyleOptionComboBox option;
+  option.initFrom(&box);
+  option.rect.setWidth(width);
+  constexpr int around = 4;
+  const int room = box.style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, &box).width() - around;
+  return QFontMetrics(closer_for(choice, room, box.font())).horizontalAdvance(choice) <= room;
+}
 
 void show_whole_choices(QApplication& application) { application.installEventFilter(new WholeChoices(&application)); }
 
