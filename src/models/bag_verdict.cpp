@@ -38,7 +38,9 @@ struct GradedBag {
   MassShare lost;
 };
 
-/// The kept fraction: below the coarse opening, if there is one, and above the fine one.
+/// The fraction below the coarse opening, if there is one, and above the fine one.
+const ScreenedFraction& kept_of(const Screening& screening, bool has_coarse) { return screening.fractions[has_coarse ? 1 : 0]; }
+
 struct Kept {
   ScreenedFraction fraction;
   std::optional<BandShares> shares;  ///< of the fraction
@@ -52,7 +54,7 @@ std::optional<Kept> keep(const GradedBag& bag, const Band& wanted, std::optional
   if (fine) openings.push_back(*fine);
   const auto screening = screen(bag.grading, openings, sharpness, packing);
   if (!screening.ok()) return std::nullopt;
-  Kept kept{screening->fractions[coarse ? 1 : 0], {}, screening->packing};
+  Kept kept{kept_of(screening.value(), coarse.has_value()), {}, screening->packing};
   // With the pan goes what was lost; where nothing fine is screened off it stays in the fraction's curve.
   const MassShare lost(fine ? 0 : bag.lost.value() / kept.fraction.share.value());
   if (kept.fraction.grading) kept.shares = shares_of(*kept.fraction.grading, wanted, lost);
@@ -130,9 +132,8 @@ Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const Ver
 
 LooseShare usable_at_openings_of(const BagVerdict& verdict, const Grading& grading, const PackingDensityOf& packing) {
   if (verdict.openings.empty()) return LooseShare(1);
-  const auto opening = [&](Aperture end) { return std::ranges::find(verdict.openings, end) != verdict.openings.end() ? std::optional(end) : std::nullopt; };
-  const auto kept = keep({grading, MassShare(0)}, verdict.band, opening(verdict.band.to), opening(verdict.band.from), {}, packing);
-  return kept ? usable_of(kept->fraction) : LooseShare(0);
+  const Screening screening = screen(grading, verdict.openings, {}, packing).value();
+  return usable_of(kept_of(screening, verdict.openings.front() == verdict.band.to));
 }
 
 Band snapped(const Band& band, std::span<const Aperture> owned) {

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstddef>
 #include <optional>
 #include <variant>
 
@@ -12,29 +11,38 @@ namespace gritwright {
 
 namespace {
 
-bool is_same_number(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(std::abs(a), std::abs(b)); }
+bool is_same_number(double a, double b) {
+  constexpr double as_written = 1e-8;  // nine digits are typed and shown
+  return std::abs(a - b) <= as_written * std::max(std::abs(a), std::abs(b));
+}
 
+/// A net mass is a gross one in a pan of no mass.
 struct Reading {
-  std::size_t kind;  ///< of Retained
+  bool in_litres;
   double value;
   double tare = 0;
 };
 
 Reading reading_of(const Retained& retained) {
-  if (const auto* net = std::get_if<Mass>(&retained)) return {retained.index(), in_g(*net)};
-  if (const auto* weighed = std::get_if<GrossTare>(&retained)) return {retained.index(), in_g(weighed->gross), in_g(weighed->tare)};
-  return {retained.index(), in_l(std::get<LooseVolume>(retained))};
+  if (const auto* net = std::get_if<Mass>(&retained)) return {false, in_g(*net)};
+  if (const auto* weighed = std::get_if<GrossTare>(&retained)) return {false, in_g(weighed->gross), in_g(weighed->tare)};
+  return {true, in_l(std::get<LooseVolume>(retained))};
 }
 
-/// A pan's tare is written down beside it and is no reading of the sample.
+/// As read off the balance: a tare is of the pan, not of the sample.
 bool is_same_reading(const Retained& a, const Retained& b) {
   const Reading one = reading_of(a);
   const Reading other = reading_of(b);
-  return one.kind == other.kind && is_same_number(one.value, other.value);
+  return one.in_litres == other.in_litres && is_same_number(one.value, other.value);
 }
 
 bool is_same_pan(const Retained& a, MassShare crumbs_a, const Retained& b, MassShare crumbs_b) {
   return is_same_reading(a, b) && is_same_number(reading_of(a).tare, reading_of(b).tare) && is_same_number(crumbs_a.value(), crumbs_b.value());
+}
+
+bool has_grain(const Retained& retained) {
+  const Reading reading = reading_of(retained);
+  return reading.value > reading.tare;
 }
 
 template <typename Quantity, typename InUnit>
@@ -68,11 +76,11 @@ bool is_put_right(const SieveTest& kept, const SieveTest& now) {
     same += is_same ? 1 : 0;
   };
   for (const SieveRow& row : now.rows) {
-    if (reading_of(row.retained).value <= 0) continue;
+    if (!has_grain(row.retained)) continue;
     const auto was = std::ranges::find_if(kept.rows, [&](const SieveRow& one) { return is_same_opening_mm(one.aperture, row.aperture); });
     count(was != kept.rows.end() && is_same_reading(was->retained, row.retained));
   }
-  if (reading_of(now.pan).value > 0) count(is_same_reading(kept.pan, now.pan));
+  if (has_grain(now.pan)) count(is_same_reading(kept.pan, now.pan));
   if (now.dry_mass) count(is_same_figure(kept.dry_mass, now.dry_mass, as_g));
   return 2 * same > weighed;
 }

@@ -321,6 +321,27 @@ TEST_CASE("A pan that is put right goes into the kept test; other weighings of t
   CHECK(kept().size() == 2);
 }
 
+TEST_CASE("A test that was typed in pounds is the same test when it is laid out again", "[sieving_page][regression]") {
+  OpenWindow open;
+  const QString bag = dusty_bag(open);
+  open.bench.edit(QStringLiteral("pounds"), {}, [](BenchState& state) {
+    SieveSheet& sheet = state.components[0].sheet;
+    const char* const masses[] = {"0.013 lb", "0.221 lb", "0.551 lb", "0.207 lb"};
+    for (std::size_t row = 0; row < sheet.rows.size(); ++row) sheet.rows[row].retained = QLatin1String(masses[row]);
+    sheet.pan.retained = QStringLiteral("0.117 lb");
+    sheet.dry_mass = QStringLiteral("1.11 lb");
+  });
+  open.trigger("action_save_sheet");
+  const auto kept = open.record->workbook().all<RecordedSieveTest>();
+  REQUIRE(kept.size() == 1);
+  open.bench.open(BenchState{});
+  open.window.record_pages()->grade(bag);
+  open.trigger("action_save_sheet");
+  const auto after = open.record->workbook().all<RecordedSieveTest>();
+  REQUIRE(after.size() == 1);
+  CHECK(after.front().revision == kept.front().revision);
+}
+
 TEST_CASE("How much a sieve bears and how large a sample must be goes by the densities of the grain", "[sieving_page]") {
   OpenWindow open;
   BenchState state = dusty_bench();

@@ -45,8 +45,8 @@ struct BagVerdict {
 [[nodiscard]] Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const VerdictLimits& limits = {},
                                          Sharpness sharpness = {}, const PackingDensityOf& packing = {}, MassShare lost = MassShare(0));
 
-/// What a bag of this grading gives in loose litres per litre, screened at just the openings of `verdict`; 1 where it has none, 0 where
-/// nothing is kept. Precondition: as judge, and the grading has the sieves of the one that was judged.
+/// What a bag of this grading gives in loose litres per litre, screened by a thorough shake at just the openings of `verdict`; 1 where it has none.
+/// Precondition: as judge, and the grading has the sieves of the one that was judged.
 [[nodiscard]] LooseShare usable_at_openings_of(const BagVerdict& verdict, const Grading& grading, const PackingDensityOf& packing = {});
 
 /// The band with its ends at the owned openings nearest by ratio, an end that has none within half a step of R20/3 (a factor of 1.19)
