@@ -128,8 +128,8 @@ std::optional<LitreWeight> litre_weight_of(const OpenWorkbook& workbook, const R
   if (density || fraction == nullptr || fraction->source.kind != RecordKind::bag) return own(density);
   const auto of_bag = bulk_density_of(workbook, fraction->source);
   if (!of_bag) return std::nullopt;
-  if (!fraction->bulk_density_ratio) return LitreWeight{*of_bag, LitreWeightOrigin::of_bag};
-  return LitreWeight{*of_bag * fraction->bulk_density_ratio->value(), LitreWeightOrigin::predicted};
+  if (!fraction->bulk_density_ratio) return LitreWeight{*of_bag, LitreWeightOrigin::of_bag, of_bag};
+  return LitreWeight{*of_bag * fraction->bulk_density_ratio->value(), LitreWeightOrigin::predicted, of_bag, fraction->bulk_density_ratio};
 }
 
 std::optional<LooseVolume> litres_in_stock(const OpenWorkbook& workbook, const RecordRef& holder) {

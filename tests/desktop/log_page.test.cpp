@@ -166,6 +166,28 @@ TEST_CASE("About narrows the log and lists what is linked", "[log_page]") {
   CHECK(table->model()->rowCount() == all);
 }
 
+TEST_CASE("About takes a bag by the mark of its lot, and tells the numbers where several have it", "[log_page]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "pumice";
+  bag.lot = "K-07";
+  const QString first = open.record->add(bag, QStringLiteral("bag"));
+  open.trigger("action_page_log");
+  auto* about = open.find<QLineEdit>("log_about");
+  auto* table = open.find<QTableView>("log_table");
+  open.record->add(LogEntry{"2026-03-14", {}, LogSort::observation, "buds late", {}}, QStringLiteral("line"));
+  const int all = table->model()->rowCount();
+  about->setText(QStringLiteral("k-07"));
+  CHECK(open.find<QLabel>("log_links_title")->text().contains(first));
+  CHECK(table->model()->rowCount() == all - 1);
+  const QString second = open.record->add(bag, QStringLiteral("bag"));
+  about->setText(QString());
+  about->setText(QStringLiteral("K-07"));
+  const auto* fault = open.find<QLabel>("log_about_fault");
+  CHECK(fault->text().contains(first));
+  CHECK(fault->text().contains(second));
+}
+
 TEST_CASE("A log that is empty because of what it is narrowed to says so", "[log_page][refuses]") {
   OpenWindow open;
   REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());

@@ -168,6 +168,7 @@ TEST_CASE("A fraction that was only weighed has litres by its bag's litre weight
   // Kanuma of 310 g/L.
   REQUIRE(litres_in_stock(workbook, fraction));
   CHECK_THAT(in_l(*litres_in_stock(workbook, fraction)), WithinAbs(10, 1e-9));
+  CHECK(litre_weight_of(workbook, fraction)->origin == LitreWeightOrigin::of_bag);
   auto stored = workbook.find(Id<Fraction>{fraction.id});
   Fraction measured = stored->record;
   measured.bulk_density_ratio = BulkDensityRatio(0.8);
@@ -176,6 +177,12 @@ TEST_CASE("A fraction that was only weighed has litres by its bag's litre weight
   looser.edits.push_back({fraction, stored->revision, Record(measured)});
   REQUIRE(workbook.apply(std::move(looser)));
   CHECK_THAT(in_l(*litres_in_stock(workbook, fraction)), WithinAbs(12.5, 1e-9));
+  const auto weight = litre_weight_of(workbook, fraction);
+  REQUIRE(weight);
+  CHECK(weight->origin == LitreWeightOrigin::predicted);
+  CHECK_THAT(in_g_l(weight->value), WithinAbs(248, 1e-9));
+  CHECK_THAT(in_g_l(weight->of_bag.value()), WithinAbs(310, 1e-9));
+  CHECK(weight->ratio == BulkDensityRatio(0.8));
   stored = workbook.find(Id<Fraction>{fraction.id});
   measured.volume = loose_l(10.6);
   Change change;

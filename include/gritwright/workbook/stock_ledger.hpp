@@ -26,6 +26,8 @@ enum class LitreWeightOrigin { own, of_bag, predicted };
 struct LitreWeight {
   BulkDensity value;
   LitreWeightOrigin origin = LitreWeightOrigin::own;
+  std::optional<BulkDensity> of_bag{};      ///< what it follows from
+  std::optional<BulkDensityRatio> ratio{};  ///< of a predicted one, over that of its bag
 };
 
 /// The dry bulk density of what lies in a bag, bin or fraction: its own, else that of its newest sieve test that has one, else mass by

@@ -108,11 +108,7 @@ const ConditionEntry* began(const Tree& tree) {
   return first;
 }
 
-}  // namespace
-
-std::optional<RecordRef> record_called(const OpenWorkbook& workbook, const QString& id) {
-  const std::string wanted = id.trimmed().toStdString();
-  if (wanted.empty()) return std::nullopt;
+std::optional<RecordRef> record_of_id(const OpenWorkbook& workbook, const std::string& wanted) {
   for (const RecordKind kind : record_kinds) {
     if (kind == RecordKind::log_entry || kind == RecordKind::stock_entry) continue;
     if (const auto found = workbook.find(RecordRef{kind, wanted})) return found->ref;
@@ -123,12 +119,26 @@ std::optional<RecordRef> record_called(const OpenWorkbook& workbook, const QStri
 std::vector<RecordRef> bags_of_lot(const OpenWorkbook& workbook, const QString& mark) {
   std::vector<RecordRef> bags;
   ListFilter filter;
-  filter.words = mark.trimmed().toStdString();
+  filter.words = mark.toStdString();
   for (const RecordLine& line : workbook.list(RecordKind::bag, filter)) {
     const auto bag = workbook.find(Id<Bag>{line.ref.id});
-    if (bag && to_qt(bag->record.lot).compare(mark.trimmed(), Qt::CaseInsensitive) == 0) bags.push_back(line.ref);
+    if (bag && to_qt(bag->record.lot).compare(mark, Qt::CaseInsensitive) == 0) bags.push_back(line.ref);
   }
   return bags;
+}
+
+}  // namespace
+
+Called called(const OpenWorkbook& workbook, const QString& id_or_lot) {
+  const QString typed = id_or_lot.trimmed();
+  if (typed.isEmpty()) return {};
+  if (auto record = record_of_id(workbook, typed.toStdString())) return {std::move(record), {}};
+  const std::vector<RecordRef> bags = bags_of_lot(workbook, typed);
+  if (bags.empty()) return {{}, TraceText::tr("There is nothing called %1: look at its number.").arg(typed)};
+  if (bags.size() == 1) return {bags.front(), {}};
+  QStringList numbers;
+  for (const RecordRef& bag : bags) numbers << to_qt(bag.id);
+  return {{}, TraceText::tr("Several bags are of lot %1: type the number of one of %2.").arg(typed, comma_list(numbers))};
 }
 
 QString condition_word(Condition condition) {

@@ -12,11 +12,15 @@
 
 namespace gritwright::desktop {
 
-/// The record of that printable id, of whatever kind but lines of the log and of the ledger.
-/// The bags whose lot is marked so, in whatever case; by their numbers.
-[[nodiscard]] std::vector<RecordRef> bags_of_lot(const OpenWorkbook& workbook, const QString& mark);
+/// What was meant by a typed number or mark, or why nothing was.
+struct Called {
+  std::optional<RecordRef> record;
+  QString fault;
+};
 
-[[nodiscard]] std::optional<RecordRef> record_called(const OpenWorkbook& workbook, const QString& id);
+/// The record of that printable id, of whatever kind but lines of the log and of the ledger; else the one bag whose lot is marked so, in whatever case.
+/// Neither a record nor a fault where nothing was typed.
+[[nodiscard]] Called called(const OpenWorkbook& workbook, const QString& id_or_lot);
 
 /// A table, and what each of its rows stands for.
 struct RecordTable {

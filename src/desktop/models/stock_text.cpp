@@ -84,6 +84,10 @@ FigureGroup stock_figures(const OpenWorkbook& workbook, const RecordRef& holder,
       why.figure = "stock_litres";
       why.formula = StockText::tr("Loose litres = dry grain / litre weight").toStdString();
       why.inputs = {{dry.label.toStdString(), dry.value.toStdString()}, {StockText::tr("litre weight, dry").toStdString(), to_local(density_text(in_g_l(weight->value), units)).toStdString()}};
+      if (weight->ratio) {
+        why.inputs.emplace_back(StockText::tr("litre weight of its bag, dry").toStdString(), to_local(density_text(in_g_l(*weight->of_bag), units)).toStdString());
+        why.inputs.emplace_back(StockText::tr("litre weight of the fraction over that of its bag, as predicted").toStdString(), number_text(weight->ratio->value(), 3).toStdString());
+      }
       why.source = litre_weight_source(weight->origin).toStdString();
       litres.explanations.push_back(std::move(why));
     } else {

@@ -234,7 +234,7 @@ QWidget* BinsTab::tipping_lines(QWidget* parent) {
     connect(made, &QLineEdit::returnPressed, this, &BinsTab::tip_in);
     return made;
   };
-  source_ = field(0, "bin_source", tr("Tip in"), tr("bag, batch or bin"));
+  source_ = field(0, "bin_source", tr("Tip in"), tr("bag, lot, batch or bin"));
   amount_ = field(1, "bin_amount", tr("How much"), amount_hint(units_));
   day_ = field(2, "bin_day", tr("On"), tr("like %1").arg(example_day()));
   day_->setText(day_text(today()));
@@ -309,8 +309,8 @@ Result<std::optional<Mass>> BinsTab::amount_of(const RecordRef& source) const {
 void BinsTab::tip_in() {
   const auto bin = editor_.record();
   if (!bin) return;
-  const auto source = record_called(book_.workbook(), source_->text());
-  if (!source) return show_fault(source_->text().trimmed().isEmpty() ? tr("Type the number of what is tipped in.") : tr("There is nothing called %1: look at its number.").arg(source_->text().trimmed()));
+  const auto [source, source_fault] = called(book_.workbook(), source_->text());
+  if (!source) return show_fault(source_fault.isEmpty() ? tr("Type the number of what is tipped in.") : source_fault);
   const RecordRef self = ref_to(bin->id);
   if (*source == self) return show_fault(tr("A bin can't be tipped into itself: name another."));
   const auto amount = amount_of(*source);

@@ -108,6 +108,7 @@ QWidget* LogPage::happened() {
   small_->setAccessibleDescription(small_->toolTip());
   layout->addWidget(small_);
   about_fault_ = fault_label(page);
+  about_fault_->setObjectName(QStringLiteral("log_about_fault"));
   layout->addWidget(about_fault_);
   auto* sides = new FoldingSides(QStringLiteral("log_splitter"), page);
   table_ = new QTableView(sides);
@@ -144,7 +145,7 @@ void LogPage::hideEvent(QHideEvent* event) {
 QWidget* LogPage::tools(QWidget* parent) {
   auto* line = new FlowLine(parent);
   find_ = labelled(line, "log_find", tr("F&ind"), tr("any word of the log"), 2, few_words());
-  about_ = labelled(line, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1, few_words());
+  about_ = labelled(line, "log_about", tr("&About"), tr("a bag, its lot, a mix or a tree, like K-07"), 1, few_words());
   line->keep_together();
   from_ = labelled(line, "log_from", tr("From"), tr("like %1").arg(example_day()), 0, tr("like %1").arg(example_day()));
   to_ = labelled(line, "log_to", tr("to"), tr("like %1").arg(day_text("2026-04-30")), 0, tr("like %1").arg(day_text("2026-04-30")));
@@ -209,7 +210,7 @@ void LogPage::show_about(const QString& id) {
 
 void LogPage::show_trace(const QString& id) {
   // What the log is narrowed to is what one looks at.
-  const auto about = id.isEmpty() && tabs_->currentIndex() == 0 ? record_called(book_.workbook(), about_->text()) : std::nullopt;
+  const auto about = id.isEmpty() && tabs_->currentIndex() == 0 ? called(book_.workbook(), about_->text()).record : std::nullopt;
   const QString of = about ? to_qt(about->id) : id;
   tabs_->setCurrentWidget(trace_);
   if (!of.isEmpty()) trace_->trace(of);
@@ -230,14 +231,14 @@ void LogPage::save_list() {
 void LogPage::set_units(UnitSystem units) { trace_->set_units(units); }
 
 ListFilter LogPage::asked_for() {
-  const QString id = about_->text().trimmed();
   ListFilter filter;
   filter.by_day = true;
   filter.words = find_->text().toStdString();
-  filter.about = record_called(book_.workbook(), id);
+  const auto [about, about_fault] = called(book_.workbook(), about_->text());
+  filter.about = about;
   filter.without_small = !small_->isChecked();
   QStringList faults;
-  if (!id.isEmpty() && !filter.about) faults << tr("There is nothing called %1: look at its number. The whole log is shown.").arg(id);
+  if (!about_fault.isEmpty()) faults << about_fault << tr("The whole log is shown.");
   // While a day is being typed it does not narrow anything yet.
   const auto day_of = [&](const QLineEdit& field) -> std::optional<std::string> {
     const QString text = field.text().trimmed();
@@ -283,9 +284,9 @@ void LogPage::show_left_out(int small) {
 void LogPage::refresh_links() {
   if (!isVisible()) return;
   links_->clear();
-  const auto about = record_called(book_.workbook(), about_->text());
+  const auto about = called(book_.workbook(), about_->text()).record;
   if (!about) {
-    links_title_->setText(tr("Type a bag, mix or tree into About to see where its grain went and what stands in it."));
+    links_title_->setText(tr("Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it."));
     return;
   }
   links_title_->setText(tr("Linked to %1").arg(to_qt(about->id)));
@@ -315,7 +316,7 @@ void LogPage::write_down() {
   entry.day = typed_day(day_->text());
   entry.sort = LogSort::observation;
   entry.text = text_->text().trimmed().toStdString();
-  if (const auto about = record_called(book_.workbook(), about_->text())) entry.about.push_back(*about);
+  if (const auto about = called(book_.workbook(), about_->text()).record) entry.about.push_back(*about);
   const Problems problems = check(entry);
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem);

@@ -80,17 +80,8 @@ void TraceTab::refresh() {
   const QString id = of_->text().trimmed();
   if (id.isEmpty()) return show_nothing(tr("Type the number of a bag to see which trees stand in its grain, or of a tree to see what it stands in."));
   try {
-    auto ref = record_called(book_.workbook(), id);
-    if (!ref) {
-      const std::vector<RecordRef> bags = bags_of_lot(book_.workbook(), id);
-      if (bags.size() > 1) {
-        QStringList numbers;
-        for (const RecordRef& bag : bags) numbers << to_qt(bag.id);
-        return show_nothing(tr("Several bags are of lot %1: type the number of one of %2.").arg(id, comma_list(numbers)));
-      }
-      if (bags.size() == 1) ref = bags.front();
-    }
-    if (!ref) return show_nothing(tr("There is nothing called %1: look at its number.").arg(id));
+    const auto [ref, fault] = called(book_.workbook(), id);
+    if (!ref) return show_nothing(fault);
     if (ref->kind == RecordKind::tree) show_ground(*ref);
     else show_recall(*ref);
   } catch (const WorkbookTrouble& trouble) {
