@@ -91,11 +91,16 @@ void ThemeStyle::polish(QWidget* widget) {
   }
 }
 
-QFont closer_for(const QString& text, int room, const QFont& font) {
-  constexpr int closest = 80;  // percent of the usual width
-  QFont closer = font;
-  for (int percent = 100; percent > closest && QFontMetrics(closer).horizontalAdvance(text) > room; percent -= 5) closer.setStretch(percent - 5);
-  return closer;
+QFont narrowed_for(const QString& text, int room, const QFont& font) {
+  constexpr int narrowest = 80;  // percent of the usual width
+  QFont narrower = font;
+  for (int percent = 100; percent > narrowest && QFontMetrics(narrower).horizontalAdvance(text) > room; percent -= 5) narrower.setStretch(percent - 5);
+  return narrower;
+}
+
+int room_for_choice(const QStyle& style, const QStyleOptionComboBox& option, const QWidget* box) {
+  constexpr int beside_text = 2;
+  return style.subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, box).width() - beside_text;
 }
 
 void give_role(QLabel& label, const QString& role) {
@@ -148,8 +153,8 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
   if (const auto* const chosen = qstyleoption_cast<const QStyleOptionComboBox*>(option); element == CE_ComboBoxLabel && chosen != nullptr && !chosen->editable) {
     // Cut within a sign, a name would pass for a shorter one.
     QStyleOptionComboBox fitting = *chosen;
-    const int room = subControlRect(CC_ComboBox, chosen, SC_ComboBoxEditField, widget).width() - 2;
-    const QFont font = closer_for(chosen->currentText, room, painter->font());
+    const int room = room_for_choice(*this, *chosen, widget);
+    const QFont font = narrowed_for(chosen->currentText, room, painter->font());
     fitting.currentText = QFontMetrics(font).elidedText(chosen->currentText, Qt::ElideRight, room);
     painter->save();
     painter->setFont(font);

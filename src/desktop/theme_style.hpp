@@ -4,6 +4,7 @@
 #include <QString>
 
 class QLabel;
+class QStyleOptionComboBox;
 
 namespace gritwright::desktop {
 
@@ -36,8 +37,11 @@ class ThemeStyle : public QProxyStyle {
   void draw_edge(const QStyleOption* option, QRect rect, QPainter* painter) const;
 };
 
-/// The font in which a text stands whole in so much room: as given, or with its signs closer, by a fifth at most.
-[[nodiscard]] QFont closer_for(const QString& text, int room, const QFont& font);
+/// The font in which a text stands whole in so much room: as given, or narrower, by a fifth at most.
+[[nodiscard]] QFont narrowed_for(const QString& text, int room, const QFont& font);
+
+/// What a box leaves for the choice in it.
+[[nodiscard]] int room_for_choice(const QStyle& style, const QStyleOptionComboBox& option, const QWidget* box);
 
 /// Another role for a label that may be on the screen already; an empty one makes it plain.
 void give_role(QLabel& label, const QString& role);

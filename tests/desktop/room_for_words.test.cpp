@@ -1,6 +1,7 @@
 // What gives way where large text has little room, and what must not.
 #include <QAbstractItemView>
 #include <QComboBox>
+#include <QFontMetrics>
 #include <QHeaderView>
 #include <QHelpEvent>
 #include <QLabel>
@@ -14,12 +15,15 @@
 #include <QToolTip>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <set>
 
 #include "models/demonstration_record.hpp"
 #include "pages/mix_page.hpp"
 #include "support.hpp"
+#include "theme_style.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/figure_panel.hpp"
 #include "widgets/find_panel.hpp"
 #include "widgets/list_fit.hpp"
 #include "widgets/record_table.hpp"
@@ -237,6 +241,43 @@ TEST_CASE("A hint that has no room in its field is not shown cut off, but as the
   settle();
   CHECK(is_shown());
   CHECK(field.toolTip().isEmpty());
+}
+
+TEST_CASE("A text too wide by less than a fifth stands whole in narrower letters", "[large_text]") {
+  const QFont font = QApplication::font();
+  const QString text = QStringLiteral("decomposed granite");
+  const int whole = QFontMetrics(font).horizontalAdvance(text);
+  const auto width_in = [&](int room) { return QFontMetrics(narrowed_for(text, room, font)).horizontalAdvance(text); };
+  CHECK(width_in(whole) == whole);
+  for (const double share : {0.99, 0.9, 0.83}) {
+    const int room = static_cast<int>(share * whole);
+    CHECK(width_in(room) <= room);
+    CHECK(width_in(room) > room * 0.9);
+  }
+  CHECK(width_in(whole / 2) >= 0.78 * whole);
+}
+
+TEST_CASE("A card of figures asks for one width, wherever its figures stand", "[large_text][law]") {
+  const LargeText large(200);
+  FigureGroup group;
+  group.title = QStringLiteral("in the pot");
+  group.has_ranges = true;
+  for (const char* label : {"capacidad de aire", "Wasserhaltevermögen", "wet weight"}) group.figures.push_back({QString::fromUtf8(label), QString::fromUtf8(label), QStringLiteral("13.9 %"), {}, {}, QStringLiteral("7 \u2013 20 %")});
+  FigurePanel panel;
+  panel.show();
+  panel.show_group(group);
+  settle();
+  const auto stands_beside = [&] { return panel.findChild<QLabel*>(QStringLiteral("figure_wet weight"))->geometry().top() < panel.findChild<QToolButton*>(QStringLiteral("how_wet weight"))->geometry().bottom(); };
+  const int least = panel.minimumSizeHint().width();
+  std::set<bool> places;
+  for (int width = least; width < least + 600; width += 30) {
+    panel.resize(width, 600);
+    settle();
+    INFO(width);
+    CHECK(panel.minimumSizeHint().width() == least);
+    places.insert(stands_beside());
+  }
+  CHECK(places.size() == 2);
 }
 
 TEST_CASE("A choice that has no room in its box is its tip, and the list it opens is as wide as the longest", "[large_text]") {

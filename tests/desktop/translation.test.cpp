@@ -424,6 +424,21 @@ TEST_CASE("A material goes by its name in the reader's language, the grower's ow
   CHECK(title_words(bag) == QStringLiteral("calcined clay 2-4 mm C-02"));
 }
 
+TEST_CASE("A choice is named as shortly as it can be told from the others", "[translation]") {
+  const auto named = [](RecordKind kind, const char* id, const char* title, const char* subject) {
+    RecordLine line;
+    line.ref = {kind, id};
+    line.title = title;
+    line.subject = subject;
+    return choice_words(line);
+  };
+  CHECK(named(RecordKind::tree, "TR-07", "cascade juniper Juniperus chinensis", "Juniperus chinensis") == QStringLiteral("TR-07 cascade juniper"));
+  CHECK(named(RecordKind::tree, "TR-08", "Juniperus chinensis", "Juniperus chinensis") == QStringLiteral("TR-08 Juniperus chinensis"));
+  CHECK(named(RecordKind::bag, "C-02", "calcined clay 2-4 mm C-02", "calcined_clay") == QStringLiteral("C-02 calcined clay 2-4 mm"));
+  CHECK(named(RecordKind::bag, "C-02", "calcined clay 2-4 mm K-11", "calcined_clay") == QStringLiteral("C-02 calcined clay 2-4 mm K-11"));
+  CHECK(named(RecordKind::batch, "B-01", "B-01", "") == QStringLiteral("B-01"));
+}
+
 TEST_CASE("Ctrl+K finds a bag by its material in the reader's language, and names it so", "[translation]") {
   const WithLanguage german("de");
   OpenWindow open;

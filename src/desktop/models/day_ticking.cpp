@@ -748,7 +748,7 @@ std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<R
     moved.day = now.day;
     booking.replace(line, std::move(moved));
   }
-  LogEntry entry = event_about(ref_to(day.id), TickText::tr("What was done on %1 was done on %2").arg(day_text(was), day_text(now.day)), now.day);
+  LogEntry entry = event_about(ref_to(day.id), TickText::tr("What was done on %1 was done on %2").arg(to_qt(was), to_qt(now.day)), now.day);
   entry.sort = LogSort::bookkeeping;
   booking.log(std::move(entry));
   booking.replace(day, std::move(now));

@@ -27,7 +27,7 @@ QString choice_words(const RecordLine& line) {
   QString title = title_words(line);
   const QString told_anyhow = u' ' + (line.ref.kind == RecordKind::tree ? to_qt(line.subject) : id);
   if (told_anyhow.size() > 1 && title.endsWith(told_anyhow)) title.chop(told_anyhow.size());
-  return title.isEmpty() ? id : id + u' ' + title;
+  return title.isEmpty() || title == id ? id : id + u' ' + title;
 }
 
 }  // namespace gritwright::desktop

@@ -304,7 +304,7 @@ QWidget* DayPage::day_tab() {
 }
 
 void DayPage::add_day_rows() {
-  day_form_->add({QStringLiteral("day_date"), tr("On"), Kind::words, tr("a day like 2027-03-14"), shown([](const RepottingDay& d) { return day_text(d.day); }),
+  day_form_->add({QStringLiteral("day_date"), tr("On"), Kind::words, tr("a day like %1").arg(example_day()), shown([](const RepottingDay& d) { return day_text(d.day); }),
                   [this](const QString& text) { return save(tr("day"), [&](RepottingDay& d) { d.day = typed_day(text); }); }, {}, {}, [this] {
                     // All that was done on it moves along.
                     const auto stored = day();
@@ -544,7 +544,7 @@ QWidget* DayPage::season_tab() {
   auto* layout = new QVBoxLayout(tab);
   layout->setContentsMargins(6, 4, 6, 6);
   season_form_ = new RecordForm(tab);
-  season_form_->add({QStringLiteral("season_until"), tr("Trees due by"), Kind::words, tr("a day like 2027-06-30"), [this] { return day_text(until_); }, [this](const QString& text) -> Problems {
+  season_form_->add({QStringLiteral("season_until"), tr("Trees due by"), Kind::words, tr("a day like %1").arg(example_day()), [this] { return day_text(until_); }, [this](const QString& text) -> Problems {
                        PlannedSeason season;
                        season.until = typed_day(text);
                        for (const Problem& problem : check(season)) {

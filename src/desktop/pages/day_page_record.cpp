@@ -127,7 +127,7 @@ Problems DayPage::save(const QString& what, const std::function<void(RepottingDa
       return apply(std::move(*moved));
     }
   }
-  book_.replace(*was, now, tr("%1 of repotting day %2").arg(what, day_text(was->record.day)), QStringLiteral("day/%1/%2").arg(current_, what));
+  book_.replace(*was, now, tr("%1 of repotting day %2").arg(what, to_qt(was->record.day)), QStringLiteral("day/%1/%2").arg(current_, what));
   return {};
 }
 
@@ -242,7 +242,7 @@ void DayPage::new_day() {
   fresh.tub = mixed_l(25);
   fresh.scoop = loose_l(0.5);
   fresh.checklist = {{tr("Label the old pots").toStdString(), false, false}};
-  const QString id = book_.add(fresh, tr("repotting day %1").arg(day_text(fresh.day)));
+  const QString id = book_.add(fresh, tr("repotting day %1").arg(to_qt(fresh.day)));
   if (id.isEmpty()) return;
   show_day(id);
   tabs_->setCurrentIndex(0);
@@ -257,7 +257,7 @@ void DayPage::remove_day() {
   if (!stored) return;
   if (std::ranges::any_of(stored->record.trees, &DayTree::done)) return emit book_.told(tr("This day stays: trees were ticked off on it. Take their ticks back first."));
   for (RecordForm* form : {day_form_, tree_form_}) form->drop_typing();
-  book_.remove(*stored, tr("repotting day %1 removed").arg(day_text(stored->record.day)));
+  book_.remove(*stored, tr("repotting day %1 removed").arg(to_qt(stored->record.day)));
 }
 
 void DayPage::add_tree() {

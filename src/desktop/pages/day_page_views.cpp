@@ -523,7 +523,7 @@ bool DayPage::write_pdf_of(DaySheet sheet, const QString& path) {
     if (!printed) return true;
     RepottingDay now = printed->record;
     now.printed_revision = ground_.plan.sheet_revision;
-    if (!(now == printed->record)) book_.replace(*printed, now, tr("sheet of repotting day %1 printed").arg(day_text(now.day)));
+    if (!(now == printed->record)) book_.replace(*printed, now, tr("sheet of repotting day %1 printed").arg(to_qt(now.day)));
     return true;
   }
   PrintDocument all;

@@ -258,7 +258,7 @@ void TreesTab::add_season_rows() {
   };
   day_row("tree_opens", tr("Window opens"), tr("month and day, like 03-01"), [](auto& t) -> auto& { return t.window.opens; }, typed_month_day);
   day_row("tree_closes", tr("Window closes"), tr("month and day, like 04-20"), [](auto& t) -> auto& { return t.window.closes; }, typed_month_day);
-  day_row("tree_due", tr("Next repotting"), tr("a day like 2027-03-15; by interval if empty"), [](auto& t) -> auto& { return t.due; }, typed_day);
+  day_row("tree_due", tr("Next repotting"), tr("a day like %1; by interval if empty").arg(example_day()), [](auto& t) -> auto& { return t.due; }, typed_day);
   form_->add({QStringLiteral("tree_photos"), tr("Photos"), Kind::words, tr("files by reference, apart by ;"), editor_.shown([](const Tree& t) {
                 QStringList files;
                 for (const std::string& file : t.photos) files << to_qt(file);

@@ -1196,6 +1196,14 @@
         <source>shared</source>
         <translation>gemeinsam</translation>
     </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>Es gibt nichts mit dem Namen %1: die Nummer ansehen.</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>Mehrere Säcke gehören zur Charge %1: die Nummer von einem aus %2 eingeben.</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
@@ -2084,6 +2092,14 @@
         <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
         <translation>das Litergewicht ihres Sacks mal der vorhergesagten Packung der Fraktion, da niemand einen Liter davon gewogen hat</translation>
     </message>
+    <message>
+        <source>litre weight of its bag, dry</source>
+        <translation>Litergewicht ihres Sacks, trocken</translation>
+    </message>
+    <message>
+        <source>litre weight of the fraction over that of its bag, as predicted</source>
+        <translation>Litergewicht der Fraktion durch das ihres Sacks, wie vorausgesagt</translation>
+    </message>
 </context>
 <context>
     <name>Surroundings</name>
@@ -2943,10 +2959,6 @@
         <translation>Einfüllen</translation>
     </message>
     <message>
-        <source>bag, batch or bin</source>
-        <translation>Sack, Ansatz oder Kiste</translation>
-    </message>
-    <message>
         <source>How much</source>
         <translation>Wie viel</translation>
     </message>
@@ -3027,10 +3039,6 @@
         <translation>Kiste %1 bleibt: Analysen, Ansätze oder der Vorrat nennen sie. Stattdessen aufschreiben, dass sie leer ist.</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>Es gibt nichts mit dem Namen %1: die Nummer ansehen.</translation>
-    </message>
-    <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>Eine Kiste kann nicht in sich selbst gefüllt werden: eine andere nennen.</translation>
     </message>
@@ -3057,6 +3065,10 @@
     <message>
         <source>like %1</source>
         <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>bag, lot, batch or bin</source>
+        <translation>Sack, Charge, Ansatz oder Kiste</translation>
     </message>
 </context>
 <context>
@@ -3296,10 +3308,6 @@
         <translation>Am</translation>
     </message>
     <message>
-        <source>a day like 2027-03-14</source>
-        <translation>ein Tag wie 2027-03-14</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>Tag</translation>
     </message>
@@ -3486,10 +3494,6 @@
     <message>
         <source>Trees due by</source>
         <translation>Fällige Bäume bis</translation>
-    </message>
-    <message>
-        <source>a day like 2027-06-30</source>
-        <translation>ein Tag wie 2027-06-30</translation>
     </message>
     <message>
         <source>Season sheet...</source>
@@ -3775,6 +3779,10 @@
         <source>%1 %2, %3 of %4</source>
         <comment>a day, its name, trees done, all its trees</comment>
         <translation>%1 %2, %3 von %4</translation>
+    </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>ein Tag wie %1</translation>
     </message>
 </context>
 <context>
@@ -4791,10 +4799,6 @@
         <translation>Übe&amp;r</translation>
     </message>
     <message>
-        <source>a bag, mix or tree, like K-07</source>
-        <translation>ein Sack, eine Mischung oder ein Baum, wie K-07</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>Von</translation>
     </message>
@@ -4825,10 +4829,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>Womit es verbunden ist</translation>
-    </message>
-    <message>
-        <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
-        <translation>Unter Über einen Sack, eine Mischung oder einen Baum eingeben, um zu sehen, wohin das Korn ging und was worin steht.</translation>
     </message>
     <message>
         <source>Linked to %1</source>
@@ -4879,10 +4879,6 @@
         <translation>Auch kleine Änderungen zeigen, %1 sind ausgelassen</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
-        <translation>Es gibt nichts mit dem Namen %1: die Nummer ansehen. Das ganze Tagebuch wird gezeigt.</translation>
-    </message>
-    <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>Nichts passt zu Suche, Über und den Tagen zugleich; eines davon leeren, um mehr zu sehen.</translation>
     </message>
@@ -4901,6 +4897,18 @@
     <message>
         <source>%1 is no day like %2.</source>
         <translation>%1 ist kein Tag wie %2.</translation>
+    </message>
+    <message>
+        <source>a bag, its lot, a mix or a tree, like K-07</source>
+        <translation>Sack, Charge, Mischung oder Baum, wie K-07</translation>
+    </message>
+    <message>
+        <source>The whole log is shown.</source>
+        <translation>Das ganze Tagebuch wird gezeigt.</translation>
+    </message>
+    <message>
+        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
+        <translation>Unter Über einen Sack, seine Charge, eine Mischung oder einen Baum eingeben, um zu sehen, wohin das Korn ging und was worin steht.</translation>
     </message>
 </context>
 <context>
@@ -6138,7 +6146,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Trommel, Rand eingezogen</translation>
     </message>
     <message>
-        <source>rounded rectangle</source>
+        <source>soft rectangle</source>
         <translation>Rechteck, weiche Ecken</translation>
     </message>
     <message>
@@ -9342,16 +9350,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Gespeichert als %1.</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>Es gibt nichts mit dem Namen %1: die Nummer ansehen.</translation>
-    </message>
-    <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den geschrieben werden darf.</translation>
-    </message>
-    <message>
-        <source>Several bags are of lot %1: type the number of one of %2.</source>
-        <translation>Mehrere Säcke gehören zur Charge %1: die Nummer von einem aus %2 eingeben.</translation>
     </message>
 </context>
 <context>
@@ -9638,10 +9638,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Nächstes Umtopfen</translation>
     </message>
     <message>
-        <source>a day like 2027-03-15; by interval if empty</source>
-        <translation>ein Tag wie 2027-03-15; nach Abstand, wenn leer</translation>
-    </message>
-    <message>
         <source>Photos</source>
         <translation>Fotos</translation>
     </message>
@@ -9888,6 +9884,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>like %1</source>
         <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>a day like %1; by interval if empty</source>
+        <translation>ein Tag wie %1; nach Abstand, wenn leer</translation>
     </message>
 </context>
 <context>

@@ -1196,6 +1196,14 @@
         <source>shared</source>
         <translation>en común</translation>
     </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>No hay nada llamado %1: revisar el número.</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>Varios sacos son del lote %1: escribir el número de uno de %2.</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
@@ -2084,6 +2092,14 @@
         <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
         <translation>el peso por litro de su saco según cómo se predijo que se asienta la fracción, pues nadie pesó un litro de ella</translation>
     </message>
+    <message>
+        <source>litre weight of its bag, dry</source>
+        <translation>peso por litro de su saco, seco</translation>
+    </message>
+    <message>
+        <source>litre weight of the fraction over that of its bag, as predicted</source>
+        <translation>peso por litro de la fracción entre el de su saco, según lo previsto</translation>
+    </message>
 </context>
 <context>
     <name>Surroundings</name>
@@ -2943,10 +2959,6 @@
         <translation>Echar</translation>
     </message>
     <message>
-        <source>bag, batch or bin</source>
-        <translation>saco, tanda, cubeta</translation>
-    </message>
-    <message>
         <source>How much</source>
         <translation>Cuánto</translation>
     </message>
@@ -3027,10 +3039,6 @@
         <translation>La cubeta %1 se queda: la nombran ensayos, tandas o las existencias. Anote en su lugar que está vacía.</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>No hay nada llamado %1: revise el número.</translation>
-    </message>
-    <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>Una cubeta no se puede echar en sí misma: nombre otra.</translation>
     </message>
@@ -3057,6 +3065,10 @@
     <message>
         <source>like %1</source>
         <translation>como %1</translation>
+    </message>
+    <message>
+        <source>bag, lot, batch or bin</source>
+        <translation>saco, lote, tanda, cubeta</translation>
     </message>
 </context>
 <context>
@@ -3296,10 +3308,6 @@
         <translation>El</translation>
     </message>
     <message>
-        <source>a day like 2027-03-14</source>
-        <translation>un día como 2027-03-14</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>día</translation>
     </message>
@@ -3486,10 +3494,6 @@
     <message>
         <source>Trees due by</source>
         <translation>Árboles que tocan hasta</translation>
-    </message>
-    <message>
-        <source>a day like 2027-06-30</source>
-        <translation>un día como 2027-06-30</translation>
     </message>
     <message>
         <source>Season sheet...</source>
@@ -3775,6 +3779,10 @@
         <source>%1 %2, %3 of %4</source>
         <comment>a day, its name, trees done, all its trees</comment>
         <translation>%1 %2, %3 de %4</translation>
+    </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>un día como %1</translation>
     </message>
 </context>
 <context>
@@ -4791,10 +4799,6 @@
         <translation>S&amp;obre</translation>
     </message>
     <message>
-        <source>a bag, mix or tree, like K-07</source>
-        <translation>un saco, mezcla o árbol, como K-07</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>Desde</translation>
     </message>
@@ -4825,10 +4829,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>Con qué está vinculado</translation>
-    </message>
-    <message>
-        <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
-        <translation>Escriba un saco, mezcla o árbol en «Sobre» para ver adónde fue su grano y qué hay en él.</translation>
     </message>
     <message>
         <source>Linked to %1</source>
@@ -4879,10 +4879,6 @@
         <translation>Mostrar también los cambios pequeños, %1 omitidos</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
-        <translation>No hay nada llamado %1: revise el número. Se muestra todo el diario.</translation>
-    </message>
-    <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>Nada cumple a la vez la búsqueda, el asunto y los días; vacíe uno de ellos para ver más.</translation>
     </message>
@@ -4901,6 +4897,18 @@
     <message>
         <source>%1 is no day like %2.</source>
         <translation>%1 no es un día como %2.</translation>
+    </message>
+    <message>
+        <source>a bag, its lot, a mix or a tree, like K-07</source>
+        <translation>un saco, su lote, una mezcla o un árbol, como K-07</translation>
+    </message>
+    <message>
+        <source>The whole log is shown.</source>
+        <translation>Se muestra todo el diario.</translation>
+    </message>
+    <message>
+        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
+        <translation>Escribir un saco, su lote, una mezcla o un árbol en «Sobre» para ver adónde fue su grano y qué hay en él.</translation>
     </message>
 </context>
 <context>
@@ -6138,7 +6146,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>tambor, borde hacia dentro</translation>
     </message>
     <message>
-        <source>rounded rectangle</source>
+        <source>soft rectangle</source>
         <translation>rectángulo suave</translation>
     </message>
     <message>
@@ -9342,16 +9350,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Guardado como %1.</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>No hay nada llamado %1: revise el número.</translation>
-    </message>
-    <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>No se pudo escribir %1: elija una carpeta en la que pueda escribir.</translation>
-    </message>
-    <message>
-        <source>Several bags are of lot %1: type the number of one of %2.</source>
-        <translation>Varios sacos son del lote %1: escriba el número de uno de %2.</translation>
     </message>
 </context>
 <context>
@@ -9638,10 +9638,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Próximo trasplante</translation>
     </message>
     <message>
-        <source>a day like 2027-03-15; by interval if empty</source>
-        <translation>2027-03-15; vacío: intervalo</translation>
-    </message>
-    <message>
         <source>Photos</source>
         <translation>Fotos</translation>
     </message>
@@ -9888,6 +9884,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>like %1</source>
         <translation>como %1</translation>
+    </message>
+    <message>
+        <source>a day like %1; by interval if empty</source>
+        <translation>%1; vacío: intervalo</translation>
     </message>
 </context>
 <context>

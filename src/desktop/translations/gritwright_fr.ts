@@ -1196,6 +1196,14 @@
         <source>shared</source>
         <translation>en commun</translation>
     </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>Rien ne s’appelle %1&#xa0;: vérifier le numéro.</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>Plusieurs sacs sont du lot %1&#xa0;: saisir le numéro de l’un de %2.</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
@@ -2084,6 +2092,14 @@
         <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
         <translation>la masse au litre de son sac selon le tassement prédit de la fraction, car personne n’en a pesé un litre</translation>
     </message>
+    <message>
+        <source>litre weight of its bag, dry</source>
+        <translation>poids du litre de son sac, sec</translation>
+    </message>
+    <message>
+        <source>litre weight of the fraction over that of its bag, as predicted</source>
+        <translation>poids du litre de la fraction divisé par celui de son sac, comme prédit</translation>
+    </message>
 </context>
 <context>
     <name>Surroundings</name>
@@ -2943,10 +2959,6 @@
         <translation>Verser dedans</translation>
     </message>
     <message>
-        <source>bag, batch or bin</source>
-        <translation>sac, gâchée ou caisse</translation>
-    </message>
-    <message>
         <source>How much</source>
         <translation>Combien</translation>
     </message>
@@ -3027,10 +3039,6 @@
         <translation>La caisse %1 reste&#xa0;: des essais, des gâchées ou le stock la citent. Notez plutôt qu’elle est vide.</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>Rien ne s’appelle %1&#xa0;: vérifiez le numéro.</translation>
-    </message>
-    <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>Une caisse ne peut pas être versée en elle-même&#xa0;: nommez-en une autre.</translation>
     </message>
@@ -3057,6 +3065,10 @@
     <message>
         <source>like %1</source>
         <translation>comme %1</translation>
+    </message>
+    <message>
+        <source>bag, lot, batch or bin</source>
+        <translation>sac, lot, gâchée ou caisse</translation>
     </message>
 </context>
 <context>
@@ -3296,10 +3308,6 @@
         <translation>Le</translation>
     </message>
     <message>
-        <source>a day like 2027-03-14</source>
-        <translation>un jour comme 2027-03-14</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>jour</translation>
     </message>
@@ -3486,10 +3494,6 @@
     <message>
         <source>Trees due by</source>
         <translation>Arbres dus d’ici le</translation>
-    </message>
-    <message>
-        <source>a day like 2027-06-30</source>
-        <translation>un jour comme 2027-06-30</translation>
     </message>
     <message>
         <source>Season sheet...</source>
@@ -3775,6 +3779,10 @@
         <source>%1 %2, %3 of %4</source>
         <comment>a day, its name, trees done, all its trees</comment>
         <translation>%1 %2, %3 sur %4</translation>
+    </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>un jour comme %1</translation>
     </message>
 </context>
 <context>
@@ -4791,10 +4799,6 @@
         <translation>Au &amp;sujet de</translation>
     </message>
     <message>
-        <source>a bag, mix or tree, like K-07</source>
-        <translation>un sac, un mélange ou un arbre, comme K-07</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>Du</translation>
     </message>
@@ -4825,10 +4829,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>À quoi c’est lié</translation>
-    </message>
-    <message>
-        <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
-        <translation>Saisissez un sac, un mélange ou un arbre comme sujet pour voir où est allé son grain et ce qui s’y trouve.</translation>
     </message>
     <message>
         <source>Linked to %1</source>
@@ -4879,10 +4879,6 @@
         <translation>Montrer aussi les petits changements, %1 sont laissés de côté</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
-        <translation>Rien ne s’appelle %1&#xa0;: vérifiez le numéro. Le journal entier est affiché.</translation>
-    </message>
-    <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>Rien ne répond à la fois à la recherche, au sujet et aux jours&#xa0;; videz l’un d’eux pour en voir plus.</translation>
     </message>
@@ -4901,6 +4897,18 @@
     <message>
         <source>%1 is no day like %2.</source>
         <translation>%1 n’est pas un jour comme %2.</translation>
+    </message>
+    <message>
+        <source>a bag, its lot, a mix or a tree, like K-07</source>
+        <translation>un sac, son lot, un mélange ou un arbre, comme K-07</translation>
+    </message>
+    <message>
+        <source>The whole log is shown.</source>
+        <translation>Le journal entier est affiché.</translation>
+    </message>
+    <message>
+        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
+        <translation>Saisir un sac, son lot, un mélange ou un arbre comme sujet pour voir où est allé son grain et ce qui s’y trouve.</translation>
     </message>
 </context>
 <context>
@@ -6138,8 +6146,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>tambour, lèvre rentrée</translation>
     </message>
     <message>
-        <source>rounded rectangle</source>
-        <translation>rectangle arrondi</translation>
+        <source>soft rectangle</source>
+        <translation>rectangle doux</translation>
     </message>
     <message>
         <source>bowl</source>
@@ -9342,16 +9350,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Enregistré sous %1.</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>Rien ne s’appelle %1&#xa0;: vérifiez le numéro.</translation>
-    </message>
-    <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 n’a pas pu être écrit&#xa0;: choisissez un dossier où vous pouvez écrire.</translation>
-    </message>
-    <message>
-        <source>Several bags are of lot %1: type the number of one of %2.</source>
-        <translation>Plusieurs sacs sont du lot %1&#xa0;: saisissez le numéro de l’un de %2.</translation>
     </message>
 </context>
 <context>
@@ -9638,10 +9638,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Prochain rempotage</translation>
     </message>
     <message>
-        <source>a day like 2027-03-15; by interval if empty</source>
-        <translation>un jour comme 2027-03-15&#xa0;; par intervalle si vide</translation>
-    </message>
-    <message>
         <source>Photos</source>
         <translation>Photos</translation>
     </message>
@@ -9888,6 +9884,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>like %1</source>
         <translation>comme %1</translation>
+    </message>
+    <message>
+        <source>a day like %1; by interval if empty</source>
+        <translation>un jour comme %1&#xa0;; par intervalle si vide</translation>
     </message>
 </context>
 <context>

@@ -1187,6 +1187,14 @@
         <source>shared</source>
         <translation>共通点</translation>
     </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>%1 というものはありません。番号を確かめてください。</translation>
+    </message>
+    <message>
+        <source>Several bags are of lot %1: type the number of one of %2.</source>
+        <translation>ロット %1 の袋は複数あります：%2 のどれかの番号を入力してください。</translation>
+    </message>
 </context>
 <context>
     <name>JumpTargets</name>
@@ -2072,6 +2080,14 @@
         <source>the litre weight of its bag by how the fraction was predicted to pack, since nobody weighed a litre of it</source>
         <translation>1 リットルを量っていないため、その袋のリットル重量を、予測した区分の詰まり方で補正</translation>
     </message>
+    <message>
+        <source>litre weight of its bag, dry</source>
+        <translation>その袋の容積重、乾燥</translation>
+    </message>
+    <message>
+        <source>litre weight of the fraction over that of its bag, as predicted</source>
+        <translation>区分の容積重と袋の容積重の比（予測）</translation>
+    </message>
 </context>
 <context>
     <name>Surroundings</name>
@@ -2931,10 +2947,6 @@
         <translation>投入</translation>
     </message>
     <message>
-        <source>bag, batch or bin</source>
-        <translation>袋、バッチ、保管容器</translation>
-    </message>
-    <message>
         <source>How much</source>
         <translation>量</translation>
     </message>
@@ -3015,10 +3027,6 @@
         <translation>保管容器 %1 は残します。試験、バッチまたは在庫が参照しています。代わりに空になったと書いてください。</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>%1 というものはありません。番号を確かめてください。</translation>
-    </message>
-    <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>保管容器をそれ自身に投入することはできません。別のものを書いてください。</translation>
     </message>
@@ -3045,6 +3053,10 @@
     <message>
         <source>like %1</source>
         <translation>例：%1</translation>
+    </message>
+    <message>
+        <source>bag, lot, batch or bin</source>
+        <translation>袋、ロット、バッチ、保管容器</translation>
     </message>
 </context>
 <context>
@@ -3284,10 +3296,6 @@
         <translation>日付</translation>
     </message>
     <message>
-        <source>a day like 2027-03-14</source>
-        <translation>2027-03-14 のような日付</translation>
-    </message>
-    <message>
         <source>day</source>
         <translation>日付</translation>
     </message>
@@ -3474,10 +3482,6 @@
     <message>
         <source>Trees due by</source>
         <translation>この日までに時期の木</translation>
-    </message>
-    <message>
-        <source>a day like 2027-06-30</source>
-        <translation>2027-06-30 のような日付</translation>
     </message>
     <message>
         <source>Season sheet...</source>
@@ -3763,6 +3767,10 @@
         <source>%1 %2, %3 of %4</source>
         <comment>a day, its name, trees done, all its trees</comment>
         <translation>%1 %2、%4 本中 %3 本</translation>
+    </message>
+    <message>
+        <source>a day like %1</source>
+        <translation>%1 のような日付</translation>
     </message>
 </context>
 <context>
@@ -4775,10 +4783,6 @@
         <translation>対象(&amp;A)</translation>
     </message>
     <message>
-        <source>a bag, mix or tree, like K-07</source>
-        <translation>袋、配合、木（例：K-07）</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>開始</translation>
     </message>
@@ -4809,10 +4813,6 @@
     <message>
         <source>What it is linked to</source>
         <translation>つながり</translation>
-    </message>
-    <message>
-        <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
-        <translation>「対象」に袋、配合、木を入力すると、粒の行き先と使われている用土がわかります。</translation>
     </message>
     <message>
         <source>Linked to %1</source>
@@ -4863,10 +4863,6 @@
         <translation>小さな変更も表示、%1 件を省略中</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
-        <translation>%1 というものはありません。番号を確かめてください。日誌をすべて表示します。</translation>
-    </message>
-    <message>
         <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
         <translation>検索、対象、日付のすべてに合うものがありません。どれかを空にすると多く見られます。</translation>
     </message>
@@ -4885,6 +4881,18 @@
     <message>
         <source>%1 is no day like %2.</source>
         <translation>%1 は %2 のような日付ではありません。</translation>
+    </message>
+    <message>
+        <source>a bag, its lot, a mix or a tree, like K-07</source>
+        <translation>袋、ロット、配合、木（例：K-07）</translation>
+    </message>
+    <message>
+        <source>The whole log is shown.</source>
+        <translation>日誌をすべて表示します。</translation>
+    </message>
+    <message>
+        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
+        <translation>「対象」に袋、ロット、配合、木を入力すると、粒の行き先と使われている用土がわかります。</translation>
     </message>
 </context>
 <context>
@@ -6119,7 +6127,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>胴張り、縁は内すぼまり</translation>
     </message>
     <message>
-        <source>rounded rectangle</source>
+        <source>soft rectangle</source>
         <translation>隅丸の長方形</translation>
     </message>
     <message>
@@ -9317,16 +9325,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 に保存しました。</translation>
     </message>
     <message>
-        <source>There is nothing called %1: look at its number.</source>
-        <translation>%1 というものはありません。番号を確かめてください。</translation>
-    </message>
-    <message>
         <source>%1 could not be written: choose a folder you may write to.</source>
         <translation>%1 を書き込めませんでした。書き込めるフォルダーを選んでください。</translation>
-    </message>
-    <message>
-        <source>Several bags are of lot %1: type the number of one of %2.</source>
-        <translation>ロット %1 の袋は複数あります：%2 のどれかの番号を入力してください。</translation>
     </message>
 </context>
 <context>
@@ -9613,10 +9613,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>次の植え替え</translation>
     </message>
     <message>
-        <source>a day like 2027-03-15; by interval if empty</source>
-        <translation>2027-03-15。空欄：間隔で</translation>
-    </message>
-    <message>
         <source>Photos</source>
         <translation>写真</translation>
     </message>
@@ -9863,6 +9859,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>like %1</source>
         <translation>例：%1</translation>
+    </message>
+    <message>
+        <source>a day like %1; by interval if empty</source>
+        <translation>%1。空欄：間隔で</translation>
     </message>
 </context>
 <context>

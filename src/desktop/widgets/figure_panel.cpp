@@ -103,7 +103,7 @@ QSize FigurePanel::minimumSizeHint() const {
   if (needed.words == 0) return now;
   const QMargins margins = layout()->contentsMargins();
   const int heads = std::max(title_->minimumSizeHint().width(), reason_->isHidden() ? 0 : reason_->minimumSizeHint().width()) + margins.left() + margins.right() + 2 * frameWidth();
-  return {std::max(heads, std::max(needed.longest_word, needed.figures) + beside_rows()), now.height()};
+  return {std::max({heads, needed.longest_word + beside_rows() - grid_->horizontalSpacing(), needed.figures + beside_rows()}), now.height()};
 }
 
 void FigurePanel::place_figures() {

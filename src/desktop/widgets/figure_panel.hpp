@@ -1,5 +1,6 @@
 #pragma once
 #include <QFrame>
+#include <QSize>
 #include <vector>
 
 #include "models/figures.hpp"
@@ -18,7 +19,7 @@ class FigurePanel : public QFrame {
   explicit FigurePanel(QWidget* parent = nullptr);
 
   void show_group(const FigureGroup& group);
-  /// As with the figures below their words, wherever they stand now: what is around would else go from one width to the other and back.
+  /// As wide as with the figures below their words, wherever they stand now: what is around would else go from one width to the other and back.
   [[nodiscard]] QSize minimumSizeHint() const override;
 
  protected:

@@ -170,7 +170,7 @@ QWidget* FindPanel::more() {
   // The names have what the window leaves.
   for (const auto& [table, rows] : {std::pair{further_pots_, most_pot_rows}, {candidates_, most_grain_rows}}) {
     connect(table->horizontalHeader(), &QHeaderView::sectionResized, this, [table = table, rows = rows](int column, int, int width) {
-      if (column == 0) fit_names(*table, rows, width);
+      if (column == 0) fit_rows(*table, rows, width);
     });
   }
   connect(further_pots_, &QTableWidget::itemChanged, this, &FindPanel::further_pot_ticked);
@@ -404,10 +404,10 @@ void FindPanel::refresh_faults() {
 
 void FindPanel::fit() {
   wishes_->fit();
-  fit_typed_table(*further_pots_, most_pot_rows);
-  fit_typed_table(*candidates_, most_grain_rows);
-  fit_names(*further_pots_, most_pot_rows, further_pots_->columnWidth(0));
-  fit_names(*candidates_, most_grain_rows, candidates_->columnWidth(0));
+  fit_columns(*further_pots_);
+  fit_columns(*candidates_);
+  fit_rows(*further_pots_, most_pot_rows, further_pots_->columnWidth(0));
+  fit_rows(*candidates_, most_grain_rows, candidates_->columnWidth(0));
 }
 
 void FindPanel::changeEvent(QEvent* event) {

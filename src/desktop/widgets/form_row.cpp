@@ -9,8 +9,10 @@
 #include <QMetaObject>
 #include <QSize>
 #include <QSizePolicy>
+#include <QString>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "whole_choice.hpp"
@@ -106,9 +108,16 @@ class BesideField : public QLabel {
 class ChoiceRow : public QObject {
  public:
   ChoiceRow(QGridLayout& grid, QComboBox& box, QLabel& label, int line) : QObject(&box), grid_(grid), box_(box), label_(label), line_(line) {
+    // By its longest choice it would ask for more beside the labels than below its own, and the form's width would follow from what follows from it.
+    constexpr int least_signs = 8;
+    box_.setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box_.setMinimumContentsLength(std::max(least_signs, box_.minimumContentsLength()));
     box_.installEventFilter(this);
     grid_.parentWidget()->installEventFilter(this);
-    const auto choices_changed = [this] { look_again_soon(); };
+    const auto choices_changed = [this] {
+      widest_.reset();
+      look_again_soon();
+    };
     connect(box_.model(), &QAbstractItemModel::rowsInserted, this, choices_changed);
     connect(box_.model(), &QAbstractItemModel::rowsRemoved, this, choices_changed);
     connect(box_.model(), &QAbstractItemModel::dataChanged, this, choices_changed);
@@ -116,8 +125,11 @@ class ChoiceRow : public QObject {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override {
-    if (event->type() == QEvent::Resize && watched == grid_.parentWidget()) look_again();
-    if (event->type() == QEvent::FontChange) look_again_soon();  // the labels get theirs after the box
+    const bool of_form = watched == grid_.parentWidget();
+    if (of_form && event->type() == QEvent::Resize) look_again();
+    // Labels come, go and change their words, and get another font after the box.
+    if (event->type() == QEvent::FontChange || (of_form && event->type() == QEvent::LayoutRequest)) look_again_soon();
+    if (event->type() == QEvent::FontChange) widest_.reset();
     return QObject::eventFilter(watched, event);
   }
 
@@ -127,22 +139,29 @@ class ChoiceRow : public QObject {
     QMetaObject::invokeMethod(this, [this] { look_again(); }, Qt::QueuedConnection);
   }
 
-  /// As with its own among them, or it would move for ever.
+  /// Of all that name a field, those above theirs too: where a box stands must not follow from where others do.
   [[nodiscard]] int width_of_labels() const {
-    int widest = label_.sizeHint().width();
+    int widest = 0;
     for (int at = 0; at < grid_.count(); ++at) {
-      int row = 0, column = 0, rows = 0, columns = 0;
-      grid_.getItemPosition(at, &row, &column, &rows, &columns);
-      if (column == 0 && columns == 1) widest = std::max(widest, grid_.itemAt(at)->sizeHint().width());
+      const auto* const label = qobject_cast<const QLabel*>(grid_.itemAt(at)->widget());
+      if (label != nullptr && label->buddy() != nullptr && !label->isHidden()) widest = std::max(widest, label->sizeHint().width());
     }
     return widest;
+  }
+
+  [[nodiscard]] const QString& widest_choice() {
+    if (widest_) return *widest_;
+    widest_.emplace();
+    const auto width = [this](const QString& choice) { return box_.fontMetrics().horizontalAdvance(choice); };
+    for (int choice = 0; choice < box_.count(); ++choice)
+      if (width(box_.itemText(choice)) > width(*widest_)) widest_ = box_.itemText(choice);
+    return *widest_;
   }
 
   void look_again() {
     is_asked_ = false;
     const int room = grid_.parentWidget()->contentsRect().width() - width_of_labels() - grid_.horizontalSpacing();
-    bool is_below = false;
-    for (int choice = 0; choice < box_.count() && !is_below; ++choice) is_below = !has_room_for(box_, box_.itemText(choice), room);
+    const bool is_below = !has_room_for(box_, widest_choice(), room);
     if (std::exchange(is_below_, is_below) == is_below) return;
     grid_.removeWidget(&label_);
     grid_.removeWidget(&box_);
@@ -155,6 +174,7 @@ class ChoiceRow : public QObject {
   QComboBox& box_;
   QLabel& label_;
   int line_;
+  std::optional<QString> widest_;
   bool is_below_ = false;
   bool is_asked_ = false;
 };

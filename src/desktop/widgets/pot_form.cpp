@@ -22,7 +22,7 @@ QString as_of_kept_pots(const char* text) { return QCoreApplication::translate("
 
 std::vector<std::pair<Shape, QString>> pot_shapes() {
   return {{Shape::rectangular, PotForm::tr("rectangle")}, {Shape::oval, PotForm::tr("oval")}, {Shape::round, PotForm::tr("round")}, {Shape::hexagonal, PotForm::tr("hexagon")},
-          {Shape::octagonal, PotForm::tr("octagon")}, {Shape::drum, PotForm::tr("drum, lip turned in")}, {Shape::superellipse, PotForm::tr("rounded rectangle")},
+          {Shape::octagonal, PotForm::tr("octagon")}, {Shape::drum, PotForm::tr("drum, lip turned in")}, {Shape::superellipse, PotForm::tr("soft rectangle")},
           {Shape::bowl, PotForm::tr("bowl")}, {Shape::profile, as_of_kept_pots("table of areas")}};
 }
 
@@ -51,7 +51,7 @@ PotForm::PotForm(Bench& bench, QWidget* parent)
   connect(shapes_, &QComboBox::activated, this, [this](int index) {
     bench_.edit(tr("shape of the pot"), {}, [&](BenchState& state) {
       state.pot.shape = static_cast<Shape>(shapes_->itemData(index).toInt());
-      // Four is a rounded rectangle; a drum or superellipse left without its own figure would only show a fault.
+      // Four is a soft rectangle; a drum or superellipse left without its own figure would only show a fault.
       if (state.pot.shape == Shape::superellipse && state.pot.exponent.isEmpty()) state.pot.exponent = QStringLiteral("4");
     });
   });

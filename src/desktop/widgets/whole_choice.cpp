@@ -57,9 +57,8 @@ bool has_room_for(const QComboBox& box, const QString& choice, int width) {
   QStyleOptionComboBox option;
   option.initFrom(&box);
   option.rect.setWidth(width);
-  constexpr int around = 4;
-  const int room = box.style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, &box).width() - around;
-  return QFontMetrics(closer_for(choice, room, box.font())).horizontalAdvance(choice) <= room;
+  const int room = room_for_choice(*box.style(), option, &box);
+  return QFontMetrics(narrowed_for(choice, room, box.font())).horizontalAdvance(choice) <= room;
 }
 
 void show_whole_choices(QApplication& application) { application.installEventFilter(new WholeChoices(&application)); }

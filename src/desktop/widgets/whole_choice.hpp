@@ -2,6 +2,7 @@
 
 class QApplication;
 class QComboBox;
+class QString;
 
 namespace gritwright::desktop {
 

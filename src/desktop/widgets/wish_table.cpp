@@ -2,6 +2,7 @@
 
 #include <QFontMetrics>
 #include <QHeaderView>
+#include <QRect>
 #include <QStyle>
 #include <algorithm>
 
@@ -65,19 +66,18 @@ void set_typed_cell(QTableWidgetItem& item, const QString& text, const QString& 
   item.setForeground(typed ? QBrush() : QBrush(current_colours().muted));
 }
 
-void fit_typed_table(QTableWidget& table, int most_rows) {
+void fit_columns(QTableWidget& table) {
   const int line = std::max(least_row_height, table.fontMetrics().height() + 8);
   table.verticalHeader()->setDefaultSectionSize(line);
   table.resizeColumnsToContents();
   table.horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
-  table.setFixedHeight(std::clamp(table.rowCount(), 1, most_rows) * line + table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth());
   // Room for a number even where nothing is typed yet.
   const int digits = table.fontMetrics().horizontalAdvance(QStringLiteral("000.0")) + 12;
   for (int column = 1; column < table.columnCount(); ++column) table.setColumnWidth(column, std::max(digits, table.columnWidth(column)));
   table.setMinimumWidth(14 * table.fontMetrics().averageCharWidth() + (table.columnCount() - 1) * digits);
 }
 
-void fit_names(QTableWidget& table, int most_rows, int width) {
+void fit_rows(QTableWidget& table, int most_rows, int width) {
   const int line = table.verticalHeader()->defaultSectionSize();
   const int margin = table.style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, &table) + 1;
   const int tick = table.style()->pixelMetric(QStyle::PM_IndicatorWidth, nullptr, &table) + 2 * margin;
@@ -119,14 +119,16 @@ WishTable::WishTable(const char* object_name, const QString& is, QWidget* parent
 }
 
 void WishTable::fit() {
-  fit_typed_table(*this, rowCount());
+  fit_columns(*this);
   int names = 0;
   for (int row = 0; row < rowCount(); ++row) {
     if (const QTableWidgetItem* name = item(row, wish_name)) names = std::max(names, fontMetrics().horizontalAdvance(name->text()) + 12);
   }
   int beside = 2 * frameWidth();
   for (int column = wish_least; column < wish_columns; ++column) beside += columnWidth(column);
-  setMinimumWidth(std::max(minimumWidth(), std::min(names, 22 * fontMetrics().averageCharWidth()) + beside));
+  const int for_names = std::min(names, 22 * fontMetrics().averageCharWidth());
+  setMinimumWidth(std::max(minimumWidth(), for_names + beside));
+  fit_rows(*this, rowCount(), std::max(for_names, columnWidth(wish_name)));
 }
 
 void WishTable::show_wishes(const std::array<WishText, wish_rows>& wishes, const std::optional<Band>& band, UnitSystem units,

@@ -16,10 +16,11 @@ void prepare_typed_table(QTableWidget& table, const char* object_name, const QSt
 QTableWidgetItem* typed_cell(QTableWidget& table, int row, int column);
 /// Text and fault of a cell; what was not typed is muted.
 void set_typed_cell(QTableWidgetItem& item, const QString& text, const QString& fault, bool editable, bool typed);
-/// Columns as wide as a number, and as high as its rows up to `most_rows`, then it scrolls by itself.
-void fit_typed_table(QTableWidget& table, int most_rows);
-/// A row whose name in the first column has no room in one line has more; `width` of that column, which a table still has to take where it is told to resize it.
-void fit_names(QTableWidget& table, int most_rows, int width);
+/// Columns as wide as a number; the first takes what they leave.
+void fit_columns(QTableWidget& table);
+/// Rows as high as their names in the first column need at this `width` of it (the table takes it only after it told of it), and the table as high as its
+/// rows up to `most_rows`, then it scrolls by itself.
+void fit_rows(QTableWidget& table, int most_rows, int width);
 
 /// What a wish is called; the wanted grain is told where it is known.
 [[nodiscard]] QString wish_label(WishRow row, const std::optional<Band>& band, UnitSystem units);
@@ -33,7 +34,7 @@ class WishTable : public QTableWidget {
   /// `fault` says what is wrong at "/least", "/most" or "/weight" of a row.
   void show_wishes(const std::array<WishText, wish_rows>& wishes, const std::optional<Band>& band, UnitSystem units,
                    const std::function<QString(WishRow, const char*)>& fault);
-  /// As fit_typed_table, with room for what the wishes are called.
+  /// Columns and rows, with room for what the wishes are called.
   void fit();
 
  signals:
