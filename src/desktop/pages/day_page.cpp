@@ -230,7 +230,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
 QWidget* DayPage::tools() {
   auto* tools = new FlowLine(this);
   days_ = choice_box(this, "day_choice", tr("Repotting day"));
-  tools->add(tr("&Day"), days_, 2, QString(31, u'n'));
+  tools->add(tr("&Day"), days_, 2, QString(35, u'n'));  // as many signs as a day with a name of two words
   auto* fresh = push_button(this, "day_new", tr("New day"), tr("Make a new repotting day"));
   tools->add({}, fresh);
   tree_choice_ = choice_box(this, "day_tree_choice", tr("Tree to put on the day"));

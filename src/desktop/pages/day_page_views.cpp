@@ -91,7 +91,7 @@ void DayPage::refresh_choices() {
   days_->clear();
   for (const auto& one : days) {
     const auto done = std::ranges::count_if(one.record.trees, &DayTree::done);
-    days_->addItem(tr("%1 %2, %3 of %4", "a day, its name, trees done, all its trees").arg(day_text(one.record.day), to_qt(one.record.name)).arg(done).arg(one.record.trees.size()), to_qt(one.id.text));
+    days_->addItem(tr("%1 %2, %3 of %4 done", "a day, its name, trees done, all its trees").arg(day_text(one.record.day), to_qt(one.record.name)).arg(done).arg(one.record.trees.size()), to_qt(one.id.text));
   }
   int at = days_->findData(current_);
   if (at < 0 && !gone_->hold({RecordKind::repotting_day, current_.toStdString()})) {

@@ -3776,9 +3776,9 @@
         <translation>Nach seinem Datum steht der Tag noch bevor: das Datum berichtigen, wenn die Arbeit getan ist.</translation>
     </message>
     <message>
-        <source>%1 %2, %3 of %4</source>
+        <source>%1 %2, %3 of %4 done</source>
         <comment>a day, its name, trees done, all its trees</comment>
-        <translation>%1 %2, %3 von %4</translation>
+        <translation>%1 %2, %3 von %4 erledigt</translation>
     </message>
     <message>
         <source>a day like %1</source>

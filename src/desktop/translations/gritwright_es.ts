@@ -3776,9 +3776,9 @@
         <translation>Según su fecha el día aún está por venir: corrija la fecha si el trabajo está hecho.</translation>
     </message>
     <message>
-        <source>%1 %2, %3 of %4</source>
+        <source>%1 %2, %3 of %4 done</source>
         <comment>a day, its name, trees done, all its trees</comment>
-        <translation>%1 %2, %3 de %4</translation>
+        <translation>%1 %2, %3 de %4 hechos</translation>
     </message>
     <message>
         <source>a day like %1</source>

@@ -3776,9 +3776,9 @@
         <translation>D’après sa date, le jour est encore à venir&#xa0;: corrigez la date si le travail est fait.</translation>
     </message>
     <message>
-        <source>%1 %2, %3 of %4</source>
+        <source>%1 %2, %3 of %4 done</source>
         <comment>a day, its name, trees done, all its trees</comment>
-        <translation>%1 %2, %3 sur %4</translation>
+        <translation>%1 %2, %3 sur %4 faits</translation>
     </message>
     <message>
         <source>a day like %1</source>

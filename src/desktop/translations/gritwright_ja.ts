@@ -3764,9 +3764,9 @@
         <translation>日付ではこの日はまだ先です。作業が済んでいるなら日付を直してください。</translation>
     </message>
     <message>
-        <source>%1 %2, %3 of %4</source>
+        <source>%1 %2, %3 of %4 done</source>
         <comment>a day, its name, trees done, all its trees</comment>
-        <translation>%1 %2、%4 本中 %3 本</translation>
+        <translation>%1 %2、%4 本中 %3 本済み</translation>
     </message>
     <message>
         <source>a day like %1</source>
