@@ -34,7 +34,7 @@ DayRoom::DayRoom(Bench& bench, RecordBook& book, MainWindow& window, QMenu& menu
   };
   print("action_day_sheet", tr("&Day sheet as PDF..."), tr("Ctrl+Alt+D"), DaySheet::day);
   print("action_day_cards", tr("&Batch cards as PDF..."), tr("Ctrl+Alt+B"), DaySheet::cards);
-  print("action_day_labels", tr("Pot &labels as PDF..."), tr("Ctrl+Alt+L"), DaySheet::labels);
+  print("action_day_labels", tr("Pot &labels as PDF..."), tr("Alt+Shift+L"), DaySheet::labels);
   print("action_day_root_plans", tr("R&oot-mass plans as PDF..."), tr("Ctrl+Alt+O"), DaySheet::root_plans);
   connect(&window_.pages(), &QStackedWidget::currentChanged, this, &DayRoom::page_changed);
   for (const char* name : {"action_day_tick", "action_day_add_tree", "action_day_remove_tree", "action_day_plan_again"})

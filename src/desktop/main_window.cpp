@@ -331,7 +331,7 @@ void MainWindow::make_view_menu() {
     mix_page_->chart().show_all();
   });
   menu->addSeparator();
-  QAction* us = action(menu, "action_us_units", tr("&US units"), QKeySequence(tr("Ctrl+U")));
+  QAction* us = action(menu, "action_us_units", tr("&US units"), QKeySequence(tr("Ctrl+Alt+M")));
   us->setCheckable(true);
   us->setChecked(settings_.units == UnitSystem::us);
   connect(us, &QAction::toggled, this, [this](bool on) {
@@ -368,7 +368,7 @@ void MainWindow::make_help_menu() {
   connect(action(menu, "action_manual_contents", tr("C&ontents of the manual"), QKeySequence(tr("Ctrl+Shift+F1"))), &QAction::triggered, this,
           [this] { show_manual_page(QStringLiteral("manual/desktop")); });
   menu->addSeparator();
-  connect(action(menu, "action_welcome", tr("The &three doors"), QKeySequence(tr("Ctrl+Alt+F1"))), &QAction::triggered, this, &MainWindow::show_welcome);
+  connect(action(menu, "action_welcome", tr("The &three doors"), QKeySequence(tr("Alt+Shift+F1"))), &QAction::triggered, this, &MainWindow::show_welcome);
   connect(action(menu, "action_cautions", tr("Show &cautions again"), QKeySequence(tr("Shift+F1"))), &QAction::triggered, this, [this] {
     for (CautionBar* caution : findChildren<CautionBar*>()) caution->restore();
   });

@@ -163,7 +163,7 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_pot_test", tr("&Pot test of a mix"), tr("Ctrl+Shift+B"), [this] { test_mix(); });
   action("action_remove_bag", tr("Re&move this bag or bin"), tr("Ctrl+Shift+R"), on_bags(&BagsPage::remove));
   menu_->addSeparator();
-  action("action_add_tree", tr("&Add a tree"), tr("Ctrl+Alt+T"), [this] {
+  action("action_add_tree", tr("&Add a tree"), tr("Alt+Shift+T"), [this] {
     show_trees();
     trees_->show_trees();
     trees_->trees().add_tree();
@@ -179,7 +179,7 @@ void RecordPages::make_menu(QMenu& before) {
     trees_->show_plans();
     if (!tree.isEmpty()) trees_->plans().plan_tree(tree);
   });
-  action("action_remove_tree_or_pot", tr("Remove this tree, pot or plan"), tr("Ctrl+Alt+Delete"), [this] {
+  action("action_remove_tree_or_pot", tr("Remove this tree, pot or plan"), tr("Alt+Shift+Delete"), [this] {
     if (trees_->pots().isVisible()) trees_->pots().remove_pot();
     else if (trees_->trees().isVisible()) trees_->trees().remove_tree();
     else if (trees_->plans().isVisible()) trees_->plans().remove_plan();

@@ -33,6 +33,14 @@ namespace gritwright::desktop {
 
 namespace {
 
+/// Whatever its day. As written, because a length that went through a file can differ in its last binary digit.
+bool is_same_mix(const MixVersion& kept, MixVersion now) {
+  now.day = kept.day;
+  // A mix that was kept without a band is the same mix in any.
+  if (!kept.wanted_band) now.wanted_band.reset();
+  return write_record(Record(kept)) == write_record(Record(std::move(now)));
+}
+
 constexpr QLatin1String no_parts("0");
 
 /// What tests or the usual figure say of a mix is no word of the grower's: with other grain it must not stay.
@@ -209,7 +217,7 @@ void RecordPages::keep_fractions() {
   const ScreeningView view = screening_view(bench_);
   const auto& bag = bench_.surroundings().bag;
   const auto index = static_cast<std::size_t>(bench_.current_component());
-  for (const QString& fault : {view.day_fault, view.missing_much}) {
+  for (const QString& fault : {view.day_fault, view.far_from_screened}) {
     if (!fault.isEmpty()) return emit bench_.told(fault);
   }
   if (!view.is_measured || !view.screened) return emit bench_.told(tr("Weigh every fraction first, then they can be kept."));
@@ -272,12 +280,7 @@ void RecordPages::keep_mix() {
   std::string id;
   for (const auto& kept : book_.workbook().all<MixVersion>()) {
     if (kept.record.mix.name != version.mix.name) continue;
-    // As written, because a length that went through a file can differ in its last binary digit.
-    MixVersion same = version;
-    same.day = kept.record.day;
-    // A mix that was kept without a band is the same mix in any.
-    if (!kept.record.wanted_band) same.wanted_band.reset();
-    if (write_record(Record(kept.record)) == write_record(Record(same))) return emit bench_.told(tr("This mix is kept already, as %1.").arg(to_qt(kept.id.text)));
+    if (is_same_mix(kept.record, version)) return emit bench_.told(tr("This mix is kept already, as %1.").arg(to_qt(kept.id.text)));
     id = book_.workbook().next_version(kept.id).text;
   }
   if (id.empty()) id = book_.workbook().suggest_id(RecordKind::mix);
@@ -301,7 +304,9 @@ void RecordPages::keep_recipe(int recipe, bool reserve) {
   if (reserve) version.reserved = found->setup.need;
   std::string id;
   for (const auto& kept : mixes) {
-    if (kept.record.mix.name == version.mix.name) id = book_.workbook().next_version(kept.id).text;
+    if (kept.record.mix.name != version.mix.name) continue;
+    if (is_same_mix(kept.record, version)) return emit bench_.told(tr("This mix is kept already, as %1.").arg(to_qt(kept.id.text)));
+    id = book_.workbook().next_version(kept.id).text;
   }
   if (id.empty()) id = book_.workbook().suggest_id(RecordKind::mix);
   const QString shown = to_qt(id);

@@ -381,6 +381,15 @@ TEST_CASE("What pot tests taught of a material counts in the search, is told, an
   CHECK_THAT(bench.water->air_filled_porosity.value(), Catch::Matchers::WithinAbs(first.pots.at(first_pot).air_filled_porosity.value(), 1e-6));
 }
 
+TEST_CASE("A recipe that is kept already is not kept a second time", "[find_parts][refuses]") {
+  DemonstrationSearch open;
+  open.find<QPushButton>("keep_recipe")->click();
+  QApplication::processEvents();
+  const auto kept = open.record->workbook().count(RecordKind::mix);
+  open.window.record_pages()->keep_recipe(0, false);
+  CHECK(open.record->workbook().count(RecordKind::mix) == kept);
+}
+
 TEST_CASE("Reserved grain is missing from the next search", "[find_parts]") {
   DemonstrationSearch open;
   PartsFinder& finder = open.finder();

@@ -584,17 +584,42 @@ TEST_CASE("Where much of a bag is in no fraction it is asked how much was screen
     open.type(QString::fromLatin1(mass));
     open.press(Qt::Key_Return);
   }
-  CHECK_FALSE(screening_view(open.bench).missing_much.isEmpty());
+  CHECK_FALSE(screening_view(open.bench).far_from_screened.isEmpty());
   CHECK_FALSE(open.find<QPushButton>("keep_fractions")->isEnabled());
   open.trigger("action_keep_fractions");
   CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
   CHECK(open.record->workbook().stock_of(bag).value_or(mass_g(7000)) == mass_g(7000));
   open.find<QLineEdit>("screened_mass")->setFocus();
   open.type(QStringLiteral("1000"));
-  CHECK(screening_view(open.bench).missing_much.isEmpty());
+  CHECK(screening_view(open.bench).far_from_screened.isEmpty());
   open.trigger("action_keep_fractions");
   CHECK(open.record->workbook().count(RecordKind::fraction) == 3);
   CHECK_THAT(in_g(*open.record->workbook().stock_of(bag)), WithinAbs(6000, 1e-6));
+}
+
+TEST_CASE("Much more than went in is not kept as fractions until weights or what was screened are put right", "[sieving_page][refuses]") {
+  OpenWindow open;
+  dusty_bag(open);
+  open.trigger("action_show_screening");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  open.find<QLineEdit>("screened_mass")->setFocus();
+  open.type(QStringLiteral("1000"));
+  auto* table = open.find<QTableWidget>("screening_table");
+  REQUIRE(table->rowCount() == 3);
+  table->setFocus();
+  for (const char* const mass : {"190", "5100", "290"}) {
+    open.type(QString::fromLatin1(mass));
+    open.press(Qt::Key_Return);
+  }
+  open.trigger("action_keep_fractions");
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
+  CHECK_FALSE(open.find<QPushButton>("keep_fractions")->isEnabled());
+  open.find<QLineEdit>("screened_mass")->setFocus();
+  open.find<QLineEdit>("screened_mass")->selectAll();
+  open.type(QStringLiteral("5500"));
+  open.trigger("action_keep_fractions");
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 3);
 }
 
 TEST_CASE("The litre weight that the bench has from the record follows it, and one that was typed stays", "[sieving_page][regression]") {

@@ -125,8 +125,10 @@ ScreeningView screening_view(const Bench& bench) {
   }
   view.balance = balance_of(view, units);
   if (typed.screened.trimmed().isEmpty() && view.loss && *view.loss > most_usual_screening_loss)
-    view.missing_much = ScreenedText::tr("Much of what is left of the bag is in no fraction: type how much dry grain was screened.");
-  view.is_measured = all_weighed && view.missing_much.isEmpty();
+    view.far_from_screened = ScreenedText::tr("Much of what is left of the bag is in no fraction: type how much dry grain was screened.");
+  if (view.loss && -view.loss->value() > most_usual_screening_loss.value())
+    view.far_from_screened = ScreenedText::tr("Much more was weighed than went in: look at the weights, or type how much dry grain was screened.");
+  view.is_measured = all_weighed && view.far_from_screened.isEmpty();
   return view;
 }
 

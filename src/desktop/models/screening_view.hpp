@@ -32,7 +32,7 @@ struct ScreeningView {
   QString balance;                 ///< sum of what was weighed and the loss
   std::optional<Loss> loss;        ///< once every fraction is weighed
   std::vector<Explanation> explanations;  ///< of what is predicted
-  QString missing_much;            ///< where all that is left of the bag would be screened and much of it is in no fraction: asks how much was
+  QString far_from_screened;            ///< where all that is left of the bag would be screened and much of it is in no fraction, or much more was weighed than went in: asks how much was screened
   QString openings_fault;
   QString screened_fault;
   QString day_fault;

@@ -286,7 +286,7 @@ void LogPage::refresh_links() {
   links_->clear();
   const auto about = called(book_.workbook(), about_->text()).record;
   if (!about) {
-    links_title_->setText(tr("Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it."));
+    links_title_->setText(tr("Type a bag, its lot, a mix or a tree into About to see what it is linked to; where its grain went in the end stands on the next tab."));
     return;
   }
   links_title_->setText(tr("Linked to %1").arg(to_qt(about->id)));

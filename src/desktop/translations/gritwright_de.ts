@@ -1957,6 +1957,10 @@
         <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
         <translation>Viel von dem, was vom Sack übrig ist, liegt in keiner Fraktion: eintippen, wie viel trockenes Korn gesiebt wurde.</translation>
     </message>
+    <message>
+        <source>Much more was weighed than went in: look at the weights, or type how much dry grain was screened.</source>
+        <translation>Viel mehr wurde gewogen, als hineinging: die Gewichte ansehen oder eingeben, wie viel trockenes Korn abgesiebt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -3872,8 +3876,8 @@
         <translation>Schalenet&amp;iketten als PDF...</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+L</source>
-        <translation>Ctrl+Alt+L</translation>
+        <source>Alt+Shift+L</source>
+        <translation>Alt+Shift+L</translation>
     </message>
     <message>
         <source>Ctrl+Alt+O</source>
@@ -4907,8 +4911,8 @@
         <translation>Das ganze Tagebuch wird gezeigt.</translation>
     </message>
     <message>
-        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
-        <translation>Unter Über einen Sack, seine Charge, eine Mischung oder einen Baum eingeben, um zu sehen, wohin das Korn ging und was worin steht.</translation>
+        <source>Type a bag, its lot, a mix or a tree into About to see what it is linked to; where its grain went in the end stands on the next tab.</source>
+        <translation>Unter Über einen Sack, seine Charge, eine Mischung oder einen Baum eingeben, um zu sehen, womit es verbunden ist; wohin das Korn am Ende ging, steht im nächsten Reiter.</translation>
     </message>
 </context>
 <context>
@@ -5295,8 +5299,8 @@
         <translation>&amp;US-Einheiten</translation>
     </message>
     <message>
-        <source>Ctrl+U</source>
-        <translation>Ctrl+U</translation>
+        <source>Ctrl+Alt+M</source>
+        <translation>Ctrl+Alt+M</translation>
     </message>
     <message>
         <source>Colours of the s&amp;ystem</source>
@@ -5371,8 +5375,8 @@
         <translation>Die drei &amp;Türen</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+F1</source>
-        <translation>Ctrl+Alt+F1</translation>
+        <source>Alt+Shift+F1</source>
+        <translation>Alt+Shift+F1</translation>
     </message>
     <message>
         <source>Show &amp;cautions again</source>
@@ -7043,8 +7047,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>&amp;Baum hinzufügen</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+T</source>
-        <translation>Ctrl+Alt+T</translation>
+        <source>Alt+Shift+T</source>
+        <translation>Alt+Shift+T</translation>
     </message>
     <message>
         <source>Add a p&amp;ot</source>
@@ -7067,8 +7071,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Diesen Baum, diese Schale oder diesen Plan entfernen</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Delete</source>
-        <translation>Ctrl+Alt+Delete</translation>
+        <source>Alt+Shift+Delete</source>
+        <translation>Alt+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Keep the sieve test with its bag</source>

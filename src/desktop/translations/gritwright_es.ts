@@ -1957,6 +1957,10 @@
         <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
         <translation>Mucho de lo que queda del saco no está en ninguna fracción: escriba cuánto grano seco se tamizó.</translation>
     </message>
+    <message>
+        <source>Much more was weighed than went in: look at the weights, or type how much dry grain was screened.</source>
+        <translation>Se pesó mucho más de lo que entró: revisar los pesos o escribir cuánto grano seco se cribó.</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -3872,8 +3876,8 @@
         <translation>Et&amp;iquetas de maceta como PDF...</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+L</source>
-        <translation>Ctrl+Alt+L</translation>
+        <source>Alt+Shift+L</source>
+        <translation>Alt+Shift+L</translation>
     </message>
     <message>
         <source>Ctrl+Alt+O</source>
@@ -4907,8 +4911,8 @@
         <translation>Se muestra todo el diario.</translation>
     </message>
     <message>
-        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
-        <translation>Escribir un saco, su lote, una mezcla o un árbol en «Sobre» para ver adónde fue su grano y qué hay en él.</translation>
+        <source>Type a bag, its lot, a mix or a tree into About to see what it is linked to; where its grain went in the end stands on the next tab.</source>
+        <translation>Escribir un saco, su lote, una mezcla o un árbol en «Sobre» para ver con qué está enlazado; adónde fue al final su grano está en la pestaña siguiente.</translation>
     </message>
 </context>
 <context>
@@ -5295,8 +5299,8 @@
         <translation>&amp;Unidades de EE. UU.</translation>
     </message>
     <message>
-        <source>Ctrl+U</source>
-        <translation>Ctrl+U</translation>
+        <source>Ctrl+Alt+M</source>
+        <translation>Ctrl+Alt+M</translation>
     </message>
     <message>
         <source>Colours of the s&amp;ystem</source>
@@ -5371,8 +5375,8 @@
         <translation>Las &amp;tres puertas</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+F1</source>
-        <translation>Ctrl+Alt+F1</translation>
+        <source>Alt+Shift+F1</source>
+        <translation>Alt+Shift+F1</translation>
     </message>
     <message>
         <source>Show &amp;cautions again</source>
@@ -7043,8 +7047,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Añadir &amp;un árbol</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+T</source>
-        <translation>Ctrl+Alt+T</translation>
+        <source>Alt+Shift+T</source>
+        <translation>Alt+Shift+T</translation>
     </message>
     <message>
         <source>Add a p&amp;ot</source>
@@ -7067,8 +7071,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Quitar este árbol, maceta o plan</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Delete</source>
-        <translation>Ctrl+Alt+Delete</translation>
+        <source>Alt+Shift+Delete</source>
+        <translation>Alt+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Keep the sieve test with its bag</source>

@@ -1957,6 +1957,10 @@
         <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
         <translation>Une grande partie de ce qui reste du sac n&apos;est dans aucune fraction : saisissez combien de grain sec a été tamisé.</translation>
     </message>
+    <message>
+        <source>Much more was weighed than went in: look at the weights, or type how much dry grain was screened.</source>
+        <translation>On a pesé bien plus qu’il n’est entré&#xa0;: revoir les poids, ou saisir combien de grain sec a été criblé.</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -3872,8 +3876,8 @@
         <translation>É&amp;tiquettes de pot en PDF...</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+L</source>
-        <translation>Ctrl+Alt+L</translation>
+        <source>Alt+Shift+L</source>
+        <translation>Alt+Shift+L</translation>
     </message>
     <message>
         <source>Ctrl+Alt+O</source>
@@ -4907,8 +4911,8 @@
         <translation>Le journal entier est affiché.</translation>
     </message>
     <message>
-        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
-        <translation>Saisir un sac, son lot, un mélange ou un arbre comme sujet pour voir où est allé son grain et ce qui s’y trouve.</translation>
+        <source>Type a bag, its lot, a mix or a tree into About to see what it is linked to; where its grain went in the end stands on the next tab.</source>
+        <translation>Saisir un sac, son lot, un mélange ou un arbre comme sujet pour voir à quoi il est lié&#xa0;; où son grain est allé finalement se lit dans l’onglet suivant.</translation>
     </message>
 </context>
 <context>
@@ -5295,8 +5299,8 @@
         <translation>Unités &amp;US</translation>
     </message>
     <message>
-        <source>Ctrl+U</source>
-        <translation>Ctrl+U</translation>
+        <source>Ctrl+Alt+M</source>
+        <translation>Ctrl+Alt+M</translation>
     </message>
     <message>
         <source>Colours of the s&amp;ystem</source>
@@ -5371,8 +5375,8 @@
         <translation>Les &amp;trois portes</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+F1</source>
-        <translation>Ctrl+Alt+F1</translation>
+        <source>Alt+Shift+F1</source>
+        <translation>Alt+Shift+F1</translation>
     </message>
     <message>
         <source>Show &amp;cautions again</source>
@@ -7043,8 +7047,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Ajouter un ar&amp;bre</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+T</source>
-        <translation>Ctrl+Alt+T</translation>
+        <source>Alt+Shift+T</source>
+        <translation>Alt+Shift+T</translation>
     </message>
     <message>
         <source>Add a p&amp;ot</source>
@@ -7067,8 +7071,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Supprimer cet arbre, ce pot ou ce plan</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Delete</source>
-        <translation>Ctrl+Alt+Delete</translation>
+        <source>Alt+Shift+Delete</source>
+        <translation>Alt+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Keep the sieve test with its bag</source>

@@ -1947,6 +1947,10 @@
         <source>Much of what is left of the bag is in no fraction: type how much dry grain was screened.</source>
         <translation>袋の残りの多くがどの画分にも入っていません。ふるった乾燥粒の量を入力してください。</translation>
     </message>
+    <message>
+        <source>Much more was weighed than went in: look at the weights, or type how much dry grain was screened.</source>
+        <translation>入れた量よりずっと多く量られています。重さを確かめるか、ふるった乾いた粒の量を入力してください。</translation>
+    </message>
 </context>
 <context>
     <name>Section</name>
@@ -3860,8 +3864,8 @@
         <translation>鉢ラベルを PDF に(&amp;L)...</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+L</source>
-        <translation>Ctrl+Alt+L</translation>
+        <source>Alt+Shift+L</source>
+        <translation>Alt+Shift+L</translation>
     </message>
     <message>
         <source>Ctrl+Alt+O</source>
@@ -4891,8 +4895,8 @@
         <translation>日誌をすべて表示します。</translation>
     </message>
     <message>
-        <source>Type a bag, its lot, a mix or a tree into About to see where its grain went and what stands in it.</source>
-        <translation>「対象」に袋、ロット、配合、木を入力すると、粒の行き先と使われている用土がわかります。</translation>
+        <source>Type a bag, its lot, a mix or a tree into About to see what it is linked to; where its grain went in the end stands on the next tab.</source>
+        <translation>「対象」に袋、ロット、配合、木を入力すると、つながりがわかります。粒の最後の行き先は次のタブにあります。</translation>
     </message>
 </context>
 <context>
@@ -5277,8 +5281,8 @@
         <translation>米国単位(&amp;U)</translation>
     </message>
     <message>
-        <source>Ctrl+U</source>
-        <translation>Ctrl+U</translation>
+        <source>Ctrl+Alt+M</source>
+        <translation>Ctrl+Alt+M</translation>
     </message>
     <message>
         <source>Colours of the s&amp;ystem</source>
@@ -5353,8 +5357,8 @@
         <translation>三つの入口(&amp;T)</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+F1</source>
-        <translation>Ctrl+Alt+F1</translation>
+        <source>Alt+Shift+F1</source>
+        <translation>Alt+Shift+F1</translation>
     </message>
     <message>
         <source>Show &amp;cautions again</source>
@@ -7023,8 +7027,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>木を追加(&amp;A)</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+T</source>
-        <translation>Ctrl+Alt+T</translation>
+        <source>Alt+Shift+T</source>
+        <translation>Alt+Shift+T</translation>
     </message>
     <message>
         <source>Add a p&amp;ot</source>
@@ -7047,8 +7051,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>この木・鉢・計画を削除</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Delete</source>
-        <translation>Ctrl+Alt+Delete</translation>
+        <source>Alt+Shift+Delete</source>
+        <translation>Alt+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Keep the sieve test with its bag</source>

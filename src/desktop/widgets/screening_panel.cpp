@@ -170,11 +170,11 @@ void ScreeningPanel::refresh() {
   reason_->setText(view_.reason);
   reason_->setVisible(!view_.reason.isEmpty() && faults.isEmpty());
   table_->setVisible(!view_.rows.empty());
-  balance_->setText(view_.missing_much.isEmpty() ? view_.balance : view_.balance + u'\n' + view_.missing_much);
+  balance_->setText(view_.far_from_screened.isEmpty() ? view_.balance : view_.balance + u'\n' + view_.far_from_screened);
   balance_->setVisible(!view_.balance.isEmpty());
   how_->set_figure(how_so());
   keep_->setEnabled(view_.is_measured);
-  keep_->setToolTip(view_.is_measured ? QString() : view_.missing_much.isEmpty() ? tr("Weigh every fraction first") : view_.missing_much);
+  keep_->setToolTip(view_.is_measured ? QString() : view_.far_from_screened.isEmpty() ? tr("Weigh every fraction first") : view_.far_from_screened);
   fill();
   fit();
 }
