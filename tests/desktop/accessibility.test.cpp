@@ -573,6 +573,27 @@ TEST_CASE("Each choice of the demonstration's record is whole in its box, whatev
   });
 }
 
+TEST_CASE("The fields of a form stand where they stood once large text is put away", "[accessibility][large_text]") {
+  OpenWindow open;
+  open_nursery(open);
+  const char* const action = GENERATE("action_page_bags", "action_show_pot", "action_show_screening", "action_add_tree");
+  open.trigger(action);
+  const auto places = [&] {
+    for (int round = 0; round < 8; ++round) QApplication::processEvents();
+    std::map<QString, QRect> all;
+    for (const QWidget* field : open.window.findChildren<QWidget*>())
+      if (field->isVisible() && (qobject_cast<const QLineEdit*>(field) != nullptr || qobject_cast<const QComboBox*>(field) != nullptr)) all[field->objectName()] = QRect(field->mapTo(&open.window, QPoint(0, 0)), field->size());
+    return all;
+  };
+  const auto before = places();
+  { const LargeText large(200); places(); }
+  const auto after = places();
+  for (const auto& [name, place] : before) {
+    INFO(action << ": " << name.toStdString() << " " << place.x() << "," << place.y() << " " << place.width() << "x" << place.height() << " then " << after.at(name).x() << "," << after.at(name).y() << " " << after.at(name).width() << "x" << after.at(name).height());
+    CHECK(after.at(name) == place);
+  }
+}
+
 TEST_CASE("With large text in a small window the names of trees and pots are whole, and no list scrolls sideways", "[accessibility][large_text]") {
   OpenWindow open;
   open_nursery(open);

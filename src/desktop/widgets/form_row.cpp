@@ -92,10 +92,13 @@ class BesideField : public QLabel {
  public:
   BesideField(QLineEdit& field, const QString& text) : QLabel(text, field.parentWidget()), field_(field) {}
 
-  [[nodiscard]] QSize sizeHint() const override { return QLabel::sizeHint().expandedTo({0, height_of_field()}); }
-  [[nodiscard]] QSize minimumSizeHint() const override { return QLabel::minimumSizeHint().expandedTo({0, height_of_field()}); }
+  [[nodiscard]] QSize sizeHint() const override { return as_high(QLabel::sizeHint()); }
+  [[nodiscard]] QSize minimumSizeHint() const override { return as_high(QLabel::minimumSizeHint()); }
 
  private:
+  /// A label that never had a text keeps the size it had in another font.
+  [[nodiscard]] QSize as_high(const QSize& hint) const { return text().isEmpty() ? QSize(0, height_of_field()) : hint.expandedTo({0, height_of_field()}); }
+
   [[nodiscard]] int height_of_field() const {
     field_.ensurePolished();
     return std::max(least_height, field_.sizeHint().height());
@@ -223,7 +226,8 @@ void set_hint(const FormRow& row, QLineEdit& field, const QString& hint) {
 
 QLabel* add_plain_row(QGridLayout& grid, QWidget& widget, const QString& label) {
   const int line = grid.rowCount();
-  QLabel* const of_widget = buddy_of(widget, new QLabel(label, widget.parentWidget()));
+  // Without any text it would keep the size it had in another font.
+  QLabel* const of_widget = buddy_of(widget, new QLabel(label.isEmpty() ? QStringLiteral(" ") : label, widget.parentWidget()));
   grid.addWidget(of_widget, line, 0);
   grid.addWidget(&widget, line, 1, 1, 2);
   auto* const box = qobject_cast<QComboBox*>(&widget);
